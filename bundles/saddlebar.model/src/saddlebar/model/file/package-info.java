@@ -1,0 +1,2 @@
+/** Files that are whole or absent, and their hashes. */
+package saddlebar.model.file;

@@ -1,0 +1,25 @@
+package saddlebar.model.units;
+
+/** The exact relations between the units of the bench and those of the device (international inch: 25.4 mm by definition). */
+public final class Units {
+    public static final double MM_PER_INCH = 25.4;
+    public static final double UM_PER_INCH = 25400;
+    public static final double PT_PER_INCH = 72;
+
+    private Units() {
+    }
+
+    /** Nearest whole number of device pixels for a length in mm. */
+    public static int pxOfMm(double mm, double dpi) {
+        double px = Math.rint(mm * dpi / MM_PER_INCH);
+        if (!(Math.abs(px) <= Integer.MAX_VALUE)) {
+            throw new IllegalArgumentException("a length of " + mm + " mm at " + dpi + " dpi has no whole number of pixels");
+        }
+        return (int) px;
+    }
+
+    /** Length in mm of so many device pixels. */
+    public static double mmOfPx(double px, double dpi) {
+        return px * MM_PER_INCH / dpi;
+    }
+}
