@@ -1,0 +1,22 @@
+import java.util.function.Supplier;
+
+/** The drawings and where they are kept below the folder of the demonstration commissions. */
+enum Drawing {
+    FIRST_PANEL("first-panel/art/first-panel.svg", FirstPanel::draw);
+
+    private final String file;
+    private final Supplier<Sheet> maker;
+
+    Drawing(String file, Supplier<Sheet> maker) {
+        this.file = file;
+        this.maker = maker;
+    }
+
+    String file() {
+        return file;
+    }
+
+    Sheet sheet() {
+        return maker.get();
+    }
+}
