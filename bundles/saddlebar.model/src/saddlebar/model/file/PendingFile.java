@@ -51,6 +51,11 @@ public final class PendingFile implements AutoCloseable {
         return channel;
     }
 
+    /** Where the bytes lie until the commit, for whoever reads back what was written before it becomes visible; flush {@link #out()} first. */
+    public Path hidden() {
+        return hidden;
+    }
+
     /** The only moment at which the world sees a change. */
     public void commit() throws IOException {
         out.flush();
