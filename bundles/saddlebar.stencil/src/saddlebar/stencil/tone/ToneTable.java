@@ -1,0 +1,71 @@
+package saddlebar.stencil.tone;
+
+import java.util.Arrays;
+
+/**
+ * What each of the 256 code values of a gray band is to cover: f: 0..255 -> [0, 1], the share of glass that paint covers. Never more for a
+ * lighter code, and nothing for 255: white paper prints nothing. Immutable.
+ */
+public final class ToneTable {
+    private final double[] coverage;
+
+    private ToneTable(double[] coverage) {
+        this.coverage = coverage;
+    }
+
+    /** @param coverage 256 values, 0 to 1, never rising, the last 0 */
+    public static ToneTable of(double[] coverage) {
+        if (coverage.length != 256) {
+            throw new IllegalArgumentException("a tone table has 256 values, not " + coverage.length);
+        }
+        double before = 1;
+        for (int code = 0; code < 256; code++) {
+            if (!(coverage[code] >= 0 && coverage[code] <= before)) {
+                throw new IllegalArgumentException("coverage[" + code + "] = " + coverage[code] + " must be 0 to 1 and not above " + before);
+            }
+            before = coverage[code];
+        }
+        if (coverage[255] != 0) {
+            throw new IllegalArgumentException("white must cover nothing but covers " + coverage[255]);
+        }
+        return new ToneTable(coverage.clone());
+    }
+
+    /** Coverage = 1 - code/255: no linear light, no stretch, no calibration, no end limits. */
+    public static ToneTable linear() {
+        double[] coverage = new double[256];
+        for (int code = 0; code < 256; code++) {
+            coverage[code] = (255 - code) / 255.0;
+        }
+        return new ToneTable(coverage);
+    }
+
+    public double coverage(int code) {
+        return coverage[code];
+    }
+
+    /** How many codes, from 0 on, cover more than {@code threshold}; 0 to 255 for thresholds of 0 and more. */
+    public int codesAbove(double threshold) {
+        int least = 0;
+        int most = 256;
+        while (least < most) {
+            int middle = (least + most) >>> 1;
+            if (coverage[middle] > threshold) {
+                least = middle + 1;
+            } else {
+                most = middle;
+            }
+        }
+        return least;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof ToneTable that && Arrays.equals(that.coverage, coverage);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(coverage);
+    }
+}
