@@ -8,7 +8,6 @@ import java.util.Optional;
 import saddlebar.model.art.DrawnLine;
 import saddlebar.model.art.GrayBands;
 import saddlebar.model.problem.Problem;
-import saddlebar.model.problem.Refusal;
 import saddlebar.model.work.Work;
 
 /** Art that has been read. Immutable; several threads may ask at once. Lengths are real mm, after the scale of the settings. */
@@ -36,7 +35,7 @@ public interface Artwork extends AutoCloseable {
     /**
      * As {@link #layer(String)}.
      *
-     * @throws Refusal that lists the groups there are
+     * @throws saddlebar.model.problem.Refusal that lists the groups there are
      */
     default ArtLayer chosenLayer(String nameOrId) {
         return layer(nameOrId).orElseThrow(() -> Layers.refusal(file(), layers(), nameOrId));
@@ -52,7 +51,7 @@ public interface Artwork extends AutoCloseable {
      * the drawn curve. Transforms, copies and clips are applied; dashes are not (the line is meant). In the order of the file.
      *
      * @param flatnessMm greatest distance, 1e-4 to 10; {@link #CUT_FLATNESS_MM} unless there is a reason
-     * @throws Refusal if this is a picture, which holds no lines
+     * @throws saddlebar.model.problem.Refusal if this is a picture, which holds no lines
      */
     List<DrawnLine> lines(LayerChoice choice, double flatnessMm);
 
