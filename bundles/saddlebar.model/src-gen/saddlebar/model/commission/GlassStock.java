@@ -1,0 +1,391 @@
+/**
+ */
+package saddlebar.model.commission;
+
+import java.math.BigDecimal;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Glass Stock</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * Sheet glass as bought.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getStudio <em>Studio</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getFamily <em>Family</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getColour <em>Colour</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getThicknessMm <em>Thickness Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#isTextured <em>Textured</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#isGrained <em>Grained</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#isOpal <em>Opal</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getDensityKgPerM3 <em>Density Kg Per M3</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getHeatModel <em>Heat Model</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSheetWidthMm <em>Sheet Width Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSheetHeightMm <em>Sheet Height Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getStockM2 <em>Stock M2</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ * </ul>
+ *
+ * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
+ * @model
+ * @generated
+ */
+public interface GlassStock extends Named {
+	/**
+	 * Returns the value of the '<em><b>Studio</b></em>' container reference.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Studio#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Studio</em>' container reference.
+	 * @see #setStudio(Studio)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Studio()
+	 * @see saddlebar.model.commission.Studio#getGlass
+	 * @model opposite="glass" resolveProxies="false" transient="false"
+	 * @generated
+	 */
+	Studio getStudio();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getStudio <em>Studio</em>}' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Studio</em>' container reference.
+	 * @see #getStudio()
+	 * @generated
+	 */
+	void setStudio(Studio value);
+
+	/**
+	 * Returns the value of the '<em><b>Family</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Family</em>' attribute.
+	 * @see #setFamily(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Family()
+	 * @model
+	 * @generated
+	 */
+	String getFamily();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getFamily <em>Family</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Family</em>' attribute.
+	 * @see #getFamily()
+	 * @generated
+	 */
+	void setFamily(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Colour</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * sRGB of daylight through it, as #rrggbb.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Colour</em>' attribute.
+	 * @see #setColour(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Colour()
+	 * @model
+	 * @generated
+	 */
+	String getColour();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getColour <em>Colour</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Colour</em>' attribute.
+	 * @see #getColour()
+	 * @generated
+	 */
+	void setColour(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Thickness Mm</b></em>' attribute.
+	 * The default value is <code>"3"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Thickness Mm</em>' attribute.
+	 * @see #setThicknessMm(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ThicknessMm()
+	 * @model default="3"
+	 * @generated
+	 */
+	double getThicknessMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getThicknessMm <em>Thickness Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Thickness Mm</em>' attribute.
+	 * @see #getThicknessMm()
+	 * @generated
+	 */
+	void setThicknessMm(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Textured</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Textured</em>' attribute.
+	 * @see #setTextured(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Textured()
+	 * @model
+	 * @generated
+	 */
+	boolean isTextured();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#isTextured <em>Textured</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Textured</em>' attribute.
+	 * @see #isTextured()
+	 * @generated
+	 */
+	void setTextured(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Grained</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Has a direction that matters in cutting.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Grained</em>' attribute.
+	 * @see #setGrained(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Grained()
+	 * @model
+	 * @generated
+	 */
+	boolean isGrained();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#isGrained <em>Grained</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Grained</em>' attribute.
+	 * @see #isGrained()
+	 * @generated
+	 */
+	void setGrained(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Opal</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Scatters light.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Opal</em>' attribute.
+	 * @see #setOpal(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Opal()
+	 * @model
+	 * @generated
+	 */
+	boolean isOpal();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#isOpal <em>Opal</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Opal</em>' attribute.
+	 * @see #isOpal()
+	 * @generated
+	 */
+	void setOpal(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Density Kg Per M3</b></em>' attribute.
+	 * The default value is <code>"2500"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Density Kg Per M3</em>' attribute.
+	 * @see #setDensityKgPerM3(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_DensityKgPerM3()
+	 * @model default="2500"
+	 * @generated
+	 */
+	double getDensityKgPerM3();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getDensityKgPerM3 <em>Density Kg Per M3</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Density Kg Per M3</em>' attribute.
+	 * @see #getDensityKgPerM3()
+	 * @generated
+	 */
+	void setDensityKgPerM3(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Heat Model</b></em>' attribute.
+	 * The default value is <code>"float"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Name of the glass in the kiln's tables of viscosity.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Heat Model</em>' attribute.
+	 * @see #setHeatModel(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_HeatModel()
+	 * @model default="float"
+	 * @generated
+	 */
+	String getHeatModel();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getHeatModel <em>Heat Model</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Heat Model</em>' attribute.
+	 * @see #getHeatModel()
+	 * @generated
+	 */
+	void setHeatModel(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sheet Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sheet Width Mm</em>' attribute.
+	 * @see #setSheetWidthMm(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_SheetWidthMm()
+	 * @model
+	 * @generated
+	 */
+	double getSheetWidthMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getSheetWidthMm <em>Sheet Width Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sheet Width Mm</em>' attribute.
+	 * @see #getSheetWidthMm()
+	 * @generated
+	 */
+	void setSheetWidthMm(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Sheet Height Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Sheet Height Mm</em>' attribute.
+	 * @see #setSheetHeightMm(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_SheetHeightMm()
+	 * @model
+	 * @generated
+	 */
+	double getSheetHeightMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getSheetHeightMm <em>Sheet Height Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sheet Height Mm</em>' attribute.
+	 * @see #getSheetHeightMm()
+	 * @generated
+	 */
+	void setSheetHeightMm(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Stock M2</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Stock M2</em>' attribute.
+	 * @see #setStockM2(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_StockM2()
+	 * @model
+	 * @generated
+	 */
+	double getStockM2();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getStockM2 <em>Stock M2</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Stock M2</em>' attribute.
+	 * @see #getStockM2()
+	 * @generated
+	 */
+	void setStockM2(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Price Per M2</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Price Per M2</em>' attribute.
+	 * @see #setPricePerM2(BigDecimal)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_PricePerM2()
+	 * @model
+	 * @generated
+	 */
+	BigDecimal getPricePerM2();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Price Per M2</em>' attribute.
+	 * @see #getPricePerM2()
+	 * @generated
+	 */
+	void setPricePerM2(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Source</em>' attribute.
+	 * @see #setSource(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Source()
+	 * @model
+	 * @generated
+	 */
+	String getSource();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Source</em>' attribute.
+	 * @see #getSource()
+	 * @generated
+	 */
+	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Supplier</b></em>' reference.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Supplier#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Supplier</em>' reference.
+	 * @see #setSupplier(Supplier)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Supplier()
+	 * @see saddlebar.model.commission.Supplier#getGlass
+	 * @model opposite="glass"
+	 * @generated
+	 */
+	Supplier getSupplier();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Supplier</em>' reference.
+	 * @see #getSupplier()
+	 * @generated
+	 */
+	void setSupplier(Supplier value);
+
+} // GlassStock

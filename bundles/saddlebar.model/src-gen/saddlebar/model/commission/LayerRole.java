@@ -1,0 +1,334 @@
+/**
+ */
+package saddlebar.model.commission;
+
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+import org.eclipse.emf.common.util.Enumerator;
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the literals of the enumeration '<em><b>Layer Role</b></em>',
+ * and utility methods for working with them.
+ * <!-- end-user-doc -->
+ * <!-- begin-model-doc -->
+ * What a layer of the design is for.
+ * <!-- end-model-doc -->
+ * @see saddlebar.model.commission.CommissionPackage#getLayerRole()
+ * @model
+ * @generated
+ */
+public enum LayerRole implements Enumerator {
+	/**
+	 * The '<em><b>CUTLINE</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Where glass is cut.
+	 * <!-- end-model-doc -->
+	 * @see #CUTLINE_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	CUTLINE(0, "CUTLINE", "cutline"),
+
+	/**
+	 * The '<em><b>TRACE</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Solid painted lines.
+	 * <!-- end-model-doc -->
+	 * @see #TRACE_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	TRACE(1, "TRACE", "trace"),
+
+	/**
+	 * The '<em><b>MATT</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Shading in continuous tone.
+	 * <!-- end-model-doc -->
+	 * @see #MATT_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	MATT(2, "MATT", "matt"),
+
+	/**
+	 * The '<em><b>LETTERING</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #LETTERING_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	LETTERING(3, "LETTERING", "lettering"),
+
+	/**
+	 * The '<em><b>STAIN</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Silver stain.
+	 * <!-- end-model-doc -->
+	 * @see #STAIN_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	STAIN(4, "STAIN", "stain"),
+
+	/**
+	 * The '<em><b>ENAMEL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Translucent colour.
+	 * <!-- end-model-doc -->
+	 * @see #ENAMEL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	ENAMEL(5, "ENAMEL", "enamel");
+
+	/**
+	 * The '<em><b>CUTLINE</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Where glass is cut.
+	 * <!-- end-model-doc -->
+	 * @see #CUTLINE
+	 * @model literal="cutline"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int CUTLINE_VALUE = 0;
+
+	/**
+	 * The '<em><b>TRACE</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Solid painted lines.
+	 * <!-- end-model-doc -->
+	 * @see #TRACE
+	 * @model literal="trace"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TRACE_VALUE = 1;
+
+	/**
+	 * The '<em><b>MATT</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Shading in continuous tone.
+	 * <!-- end-model-doc -->
+	 * @see #MATT
+	 * @model literal="matt"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int MATT_VALUE = 2;
+
+	/**
+	 * The '<em><b>LETTERING</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #LETTERING
+	 * @model literal="lettering"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int LETTERING_VALUE = 3;
+
+	/**
+	 * The '<em><b>STAIN</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Silver stain.
+	 * <!-- end-model-doc -->
+	 * @see #STAIN
+	 * @model literal="stain"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int STAIN_VALUE = 4;
+
+	/**
+	 * The '<em><b>ENAMEL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Translucent colour.
+	 * <!-- end-model-doc -->
+	 * @see #ENAMEL
+	 * @model literal="enamel"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int ENAMEL_VALUE = 5;
+
+	/**
+	 * An array of all the '<em><b>Layer Role</b></em>' enumerators.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private static final LayerRole[] VALUES_ARRAY =
+		new LayerRole[] {
+			CUTLINE,
+			TRACE,
+			MATT,
+			LETTERING,
+			STAIN,
+			ENAMEL,
+		};
+
+	/**
+	 * A public read-only list of all the '<em><b>Layer Role</b></em>' enumerators.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public static final List<LayerRole> VALUES = Collections.unmodifiableList(Arrays.asList(VALUES_ARRAY));
+
+	/**
+	 * Returns the '<em><b>Layer Role</b></em>' literal with the specified literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param literal the literal.
+	 * @return the matching enumerator or <code>null</code>.
+	 * @generated
+	 */
+	public static LayerRole get(String literal) {
+		for (int i = 0; i < VALUES_ARRAY.length; ++i) {
+			LayerRole result = VALUES_ARRAY[i];
+			if (result.toString().equals(literal)) {
+				return result;
+			}
+		}
+		return null;
+	}
+
+	/**
+	 * Returns the '<em><b>Layer Role</b></em>' literal with the specified name.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param name the name.
+	 * @return the matching enumerator or <code>null</code>.
+	 * @generated
+	 */
+	public static LayerRole getByName(String name) {
+		for (int i = 0; i < VALUES_ARRAY.length; ++i) {
+			LayerRole result = VALUES_ARRAY[i];
+			if (result.getName().equals(name)) {
+				return result;
+			}
+		}
+		return null;
+	}
+
+	/**
+	 * Returns the '<em><b>Layer Role</b></em>' literal with the specified integer value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the integer value.
+	 * @return the matching enumerator or <code>null</code>.
+	 * @generated
+	 */
+	public static LayerRole get(int value) {
+		switch (value) {
+			case CUTLINE_VALUE: return CUTLINE;
+			case TRACE_VALUE: return TRACE;
+			case MATT_VALUE: return MATT;
+			case LETTERING_VALUE: return LETTERING;
+			case STAIN_VALUE: return STAIN;
+			case ENAMEL_VALUE: return ENAMEL;
+		}
+		return null;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private final int value;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private final String name;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private final String literal;
+
+	/**
+	 * Only this class can construct instances.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private LayerRole(int value, String name, String literal) {
+		this.value = value;
+		this.name = name;
+		this.literal = literal;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getValue() {
+	  return value;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getName() {
+	  return name;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getLiteral() {
+	  return literal;
+	}
+
+	/**
+	 * Returns the literal value of the enumerator, which is its string representation.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String toString() {
+		return literal;
+	}
+	
+} //LayerRole

@@ -1,0 +1,21 @@
+/**
+ */
+package saddlebar.model.commission;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Other Record</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * A kind that this version does not know; kept whole.
+ * <!-- end-model-doc -->
+ *
+ *
+ * @see saddlebar.model.commission.CommissionPackage#getOtherRecord()
+ * @model
+ * @generated
+ */
+public interface OtherRecord extends MakingRecord {
+} // OtherRecord

@@ -1,0 +1,179 @@
+/**
+ */
+package saddlebar.model.commission;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Printer</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <!-- begin-model-doc -->
+ * A laser printer for sheets.
+ * <!-- end-model-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link saddlebar.model.commission.Printer#getStudio <em>Studio</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getDpi <em>Dpi</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getMarginMm <em>Margin Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getScaleX <em>Scale X</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getScaleY <em>Scale Y</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getSource <em>Source</em>}</li>
+ * </ul>
+ *
+ * @see saddlebar.model.commission.CommissionPackage#getPrinter()
+ * @model
+ * @generated
+ */
+public interface Printer extends Named {
+	/**
+	 * Returns the value of the '<em><b>Studio</b></em>' container reference.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Studio#getPrinters <em>Printers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Studio</em>' container reference.
+	 * @see #setStudio(Studio)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_Studio()
+	 * @see saddlebar.model.commission.Studio#getPrinters
+	 * @model opposite="printers" resolveProxies="false" transient="false"
+	 * @generated
+	 */
+	Studio getStudio();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getStudio <em>Studio</em>}' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Studio</em>' container reference.
+	 * @see #getStudio()
+	 * @generated
+	 */
+	void setStudio(Studio value);
+
+	/**
+	 * Returns the value of the '<em><b>Dpi</b></em>' attribute.
+	 * The default value is <code>"1200"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Dpi</em>' attribute.
+	 * @see #setDpi(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_Dpi()
+	 * @model default="1200"
+	 * @generated
+	 */
+	int getDpi();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getDpi <em>Dpi</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Dpi</em>' attribute.
+	 * @see #getDpi()
+	 * @generated
+	 */
+	void setDpi(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Margin Mm</b></em>' attribute.
+	 * The default value is <code>"4.3"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Unprintable on each side.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Margin Mm</em>' attribute.
+	 * @see #setMarginMm(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_MarginMm()
+	 * @model default="4.3"
+	 * @generated
+	 */
+	double getMarginMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getMarginMm <em>Margin Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Margin Mm</em>' attribute.
+	 * @see #getMarginMm()
+	 * @generated
+	 */
+	void setMarginMm(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Scale X</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured length over true length, across.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Scale X</em>' attribute.
+	 * @see #setScaleX(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_ScaleX()
+	 * @model default="1"
+	 * @generated
+	 */
+	double getScaleX();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getScaleX <em>Scale X</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Scale X</em>' attribute.
+	 * @see #getScaleX()
+	 * @generated
+	 */
+	void setScaleX(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Scale Y</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured length over true length, along the feed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Scale Y</em>' attribute.
+	 * @see #setScaleY(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_ScaleY()
+	 * @model default="1"
+	 * @generated
+	 */
+	double getScaleY();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getScaleY <em>Scale Y</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Scale Y</em>' attribute.
+	 * @see #getScaleY()
+	 * @generated
+	 */
+	void setScaleY(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Source</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Source</em>' attribute.
+	 * @see #setSource(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_Source()
+	 * @model
+	 * @generated
+	 */
+	String getSource();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getSource <em>Source</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Source</em>' attribute.
+	 * @see #getSource()
+	 * @generated
+	 */
+	void setSource(String value);
+
+} // Printer

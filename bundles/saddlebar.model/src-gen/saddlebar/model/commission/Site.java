@@ -1,0 +1,96 @@
+/**
+ */
+package saddlebar.model.commission;
+
+
+/**
+ * <!-- begin-user-doc -->
+ * A representation of the model object '<em><b>Site</b></em>'.
+ * <!-- end-user-doc -->
+ *
+ * <p>
+ * The following features are supported:
+ * </p>
+ * <ul>
+ *   <li>{@link saddlebar.model.commission.Site#getCommission <em>Commission</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Site#getAddress <em>Address</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Site#getAccess <em>Access</em>}</li>
+ * </ul>
+ *
+ * @see saddlebar.model.commission.CommissionPackage#getSite()
+ * @model
+ * @generated
+ */
+public interface Site extends Named {
+	/**
+	 * Returns the value of the '<em><b>Commission</b></em>' container reference.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Commission#getSite <em>Site</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Commission</em>' container reference.
+	 * @see #setCommission(Commission)
+	 * @see saddlebar.model.commission.CommissionPackage#getSite_Commission()
+	 * @see saddlebar.model.commission.Commission#getSite
+	 * @model opposite="site" resolveProxies="false" transient="false"
+	 * @generated
+	 */
+	Commission getCommission();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Site#getCommission <em>Commission</em>}' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Commission</em>' container reference.
+	 * @see #getCommission()
+	 * @generated
+	 */
+	void setCommission(Commission value);
+
+	/**
+	 * Returns the value of the '<em><b>Address</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Address</em>' attribute.
+	 * @see #setAddress(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getSite_Address()
+	 * @model
+	 * @generated
+	 */
+	String getAddress();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Site#getAddress <em>Address</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Address</em>' attribute.
+	 * @see #getAddress()
+	 * @generated
+	 */
+	void setAddress(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Access</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How the place is reached, what scaffold it needs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Access</em>' attribute.
+	 * @see #setAccess(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getSite_Access()
+	 * @model
+	 * @generated
+	 */
+	String getAccess();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Site#getAccess <em>Access</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Access</em>' attribute.
+	 * @see #getAccess()
+	 * @generated
+	 */
+	void setAccess(String value);
+
+} // Site
