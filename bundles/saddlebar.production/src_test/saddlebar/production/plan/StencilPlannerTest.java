@@ -27,7 +27,7 @@ class StencilPlannerTest {
         Arrays.fill(gray, (byte) 255);
         gray[5] = (byte) tone;
         gray[11] = (byte) (tone / 3);
-        return new PaintedPiece(layer, layer + number, "W01/" + number, (Polygon) GEOMETRY.toGeometry(box), box, new PaintPrint(4, 4, gray));
+        return new PaintedPiece(layer, layer + "/" + number, (Polygon) GEOMETRY.toGeometry(box), box, new PaintPrint(4, 4, gray));
     }
 
     /** A grid of pieces, each with paint of its own. */
@@ -74,7 +74,7 @@ class StencilPlannerTest {
         List<PaintedPiece> pieces = new ArrayList<>(grid("a", 2, 2, 60));
         pieces.add(piece("a", 9, 200, 0, 250, 90, 50));
         StencilPlanner.Plan plan = new StencilPlanner(new ImageArea(200, 200)).plan(pieces);
-        assertEquals(List.of("W01/9"), plan.tooLarge().stream().map(PaintedPiece::label).toList());
+        assertEquals(List.of("a/9"), plan.tooLarge().stream().map(PaintedPiece::label).toList());
         assertEquals(1, plan.stencils().size());
     }
 
@@ -87,7 +87,7 @@ class StencilPlannerTest {
         Set<String> seen = new HashSet<>();
         for (PlannedStencil stencil : plan.stencils()) {
             assertTrue(area.takes(stencil.boxMm()), stencil.boxMm().toString());
-            stencil.alike().forEach(alike -> alike.forEach(piece -> assertTrue(seen.add(piece.pieceId()), piece.label())));
+            stencil.alike().forEach(alike -> alike.forEach(piece -> assertTrue(seen.add(piece.label()), piece.label())));
         }
         assertEquals(pieces.size(), seen.size());
     }

@@ -1,0 +1,26 @@
+package saddlebar.production.facts;
+
+import java.util.List;
+import java.util.Objects;
+
+import saddlebar.model.units.Require;
+
+/** A window and its panels. */
+public record WindowFacts(String id, String name, String title, List<PanelFacts> panels) {
+    public WindowFacts {
+        Require.text("id", id);
+        Require.text("name", name);
+        Objects.requireNonNull(title, "title");
+        panels = List.copyOf(panels);
+    }
+
+    /** What people call a panel: the window's name, with the panel's where there are several. */
+    public String label(PanelFacts panel) {
+        return panels.size() == 1 || panel.name().isBlank() ? name : name + " " + panel.name();
+    }
+
+    /** What people call a piece, such as {@code W01/12}. */
+    public String label(PanelFacts panel, int number) {
+        return label(panel) + "/" + number;
+    }
+}
