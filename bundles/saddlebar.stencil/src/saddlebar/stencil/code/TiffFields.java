@@ -1,0 +1,74 @@
+package saddlebar.stencil.code;
+
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** A TIFF directory while it is put together: fields in ascending order, values of more than 4 bytes after them (TIFF 6.0, section 2). */
+final class TiffFields {
+    private record Field(int type, int count, byte[] value) {
+    }
+
+    private final Map<Integer, Field> fields = new TreeMap<>();
+
+    void shorts(int tag, int value) {
+        fields.put(tag, new Field(TiffTag.SHORT, 1, buffer(2).putShort((short) value).array()));
+    }
+
+    void longs(int tag, long... values) {
+        ByteBuffer bytes = buffer(4 * values.length);
+        for (long value : values) {
+            bytes.putInt((int) value);
+        }
+        fields.put(tag, new Field(TiffTag.LONG, values.length, bytes.array()));
+    }
+
+    /** A positive number as a fraction, exact to 1/1000. */
+    void rational(int tag, double value) {
+        boolean whole = value == Math.rint(value);
+        ByteBuffer bytes = buffer(8).putInt((int) Math.round(whole ? value : value * 1000)).putInt(whole ? 1 : 1000);
+        fields.put(tag, new Field(TiffTag.RATIONAL, 1, bytes.array()));
+    }
+
+    /** Text with its closing 0; left out if empty. TIFF 6.0 speaks of 7-bit ASCII; other letters are written as UTF-8. */
+    void text(int tag, String value) {
+        if (!value.isEmpty()) {
+            byte[] bytes = (value.replace('\0', ' ') + "\0").getBytes(StandardCharsets.UTF_8);
+            fields.put(tag, new Field(TiffTag.ASCII, bytes.length, bytes));
+        }
+    }
+
+    /**
+     * @param at where in the file the directory will lie, an even number
+     */
+    byte[] bytes(long at) {
+        int directoryBytes = 2 + 12 * fields.size() + 4;
+        int outside = fields.values().stream().mapToInt(field -> field.value.length > 4 ? even(field.value.length) : 0).sum();
+        ByteBuffer bytes = buffer(even(directoryBytes) + outside);
+        int next = even(directoryBytes);
+        bytes.putShort((short) fields.size());
+        for (Map.Entry<Integer, Field> entry : fields.entrySet()) {
+            Field field = entry.getValue();
+            bytes.putShort(entry.getKey().shortValue()).putShort((short) field.type).putInt(field.count);
+            if (field.value.length > 4) {
+                bytes.putInt((int) (at + next));
+                bytes.put(next, field.value);
+                next += even(field.value.length);
+            } else {
+                bytes.put(field.value).position(bytes.position() + 4 - field.value.length);
+            }
+        }
+        bytes.putInt(0); // no further picture
+        return bytes.array();
+    }
+
+    private static int even(int bytes) {
+        return bytes + (bytes & 1);
+    }
+
+    private static ByteBuffer buffer(int bytes) {
+        return ByteBuffer.allocate(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    }
+}

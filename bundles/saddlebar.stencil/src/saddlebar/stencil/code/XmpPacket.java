@@ -1,0 +1,45 @@
+package saddlebar.stencil.code;
+
+import java.nio.charset.StandardCharsets;
+
+/** A metadata packet with title, description and creating software, without dates (ISO 16684-1: RDF/XML between packet marks). */
+final class XmpPacket {
+    private XmpPacket() {
+    }
+
+    static byte[] of(String title, String description, String software) {
+        String packet = """
+                <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
+                <x:xmpmeta xmlns:x="adobe:ns:meta/">
+                <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
+                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
+                <dc:format>application/pdf</dc:format>
+                <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
+                <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
+                <xmp:CreatorTool>%s</xmp:CreatorTool>
+                </rdf:Description>
+                </rdf:RDF>
+                </x:xmpmeta>
+                <?xpacket end="r"?>
+                """.formatted(text(title), text(description), text(software));
+        return packet.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** Text as XML 1.0 allows it: marks as entities, characters that XML does not have as the replacement character. */
+    private static String text(String plain) {
+        StringBuilder out = new StringBuilder(plain.length());
+        plain.codePoints().forEach(c -> {
+            switch (c) {
+                case '&' -> out.append("&amp;");
+                case '<' -> out.append("&lt;");
+                case '>' -> out.append("&gt;");
+                default -> out.appendCodePoint(isXml(c) ? c : 0xFFFD);
+            }
+        });
+        return out.toString();
+    }
+
+    private static boolean isXml(int c) {
+        return c == '\t' || c == '\n' || c == '\r' || c >= ' ' && c < 0xD800 || c > 0xDFFF && c < 0xFFFE || c > 0xFFFF;
+    }
+}
