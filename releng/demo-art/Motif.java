@@ -200,6 +200,24 @@ final class Motif {
         }
     }
 
+    /** A soft shadow along a line: many thin breaths of paint, each narrower than the last. */
+    static void softEdge(Layer matt, Curve line, double widthMm, double density) {
+        int steps = 9;
+        for (int i = 1; i <= steps; i++) {
+            double wide = widthMm * i / steps;
+            matt.flat(Brush.stroke(line, wide * 0.25, wide, wide, wide * 0.25), density / steps);
+        }
+    }
+
+    static Path2D closed(Curve... runs) {
+        Path2D path = runs[0].path();
+        for (int i = 1; i < runs.length; i++) {
+            path.append(runs[i].path(), true);
+        }
+        path.closePath();
+        return path;
+    }
+
     static Shape rectangle(double x, double y, double width, double height) {
         return new java.awt.geom.Rectangle2D.Double(x, y, width, height);
     }
