@@ -11,6 +11,10 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
 import saddlebar.model.problem.Refusal;
+import saddlebar.stencil.method.AmMethod;
+import saddlebar.stencil.method.BlueNoiseMethod;
+import saddlebar.stencil.method.DiffusionMethod;
+import saddlebar.stencil.method.GreenNoiseMethod;
 import saddlebar.stencil.method.SolidMethod;
 
 /** All screening methods that are installed, by key. */
@@ -29,7 +33,8 @@ public final class ScreeningMethods {
 
     /** The methods of this bundle, for programs and tests that run without OSGi. */
     public static ScreeningMethods ownMethods() {
-        return new ScreeningMethods(List.of(new SolidMethod()));
+        return new ScreeningMethods(List.of(new AmMethod(), new DiffusionMethod(), new BlueNoiseMethod(), new GreenNoiseMethod(),
+                new SolidMethod()));
     }
 
     /** @throws Refusal if there is none of that key */
