@@ -36,6 +36,11 @@ final class CodeReader {
         return heldBits < zerosBits;
     }
 
+    /** True if what was looked at may have been the zeros past the stream's end. */
+    boolean nearEnd() {
+        return heldBits - zerosBits < RunCodes.LOOK_BITS;
+    }
+
     /** True if the stream has no more bits that are not yet taken. */
     boolean exhausted() throws IOException {
         if (heldBits == 0) {

@@ -34,7 +34,7 @@ final class RunCodes {
     }
 
     private final int[][] words = new int[2][LONGEST + 1];
-    private final short[][] looked = new short[2][1 << LOOK_BITS];
+    private final char[][] looked = new char[2][1 << LOOK_BITS];
 
     private RunCodes(List<Line> lines) {
         for (int colour = WHITE; colour <= BLACK; colour++) {
@@ -51,7 +51,7 @@ final class RunCodes {
                 int free = LOOK_BITS - word.length();
                 int first = Integer.parseInt(word, 2) << free;
                 for (int rest = 0; rest < 1 << free; rest++) {
-                    looked[colour][first + rest] = (short) (line.run << 4 | word.length());
+                    looked[colour][first + rest] = (char) (line.run << 4 | word.length());
                 }
             }
             for (int run = 0; run <= LONGEST; run++) {
@@ -67,7 +67,7 @@ final class RunCodes {
     }
 
     /** For each value of the next 13 bits {@code run << 4 | length in bits}, 0 where no code word begins so. Not to be changed. */
-    short[] looked(int colour) {
+    char[] looked(int colour) {
         return looked[colour];
     }
 

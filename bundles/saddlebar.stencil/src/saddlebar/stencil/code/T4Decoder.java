@@ -16,7 +16,7 @@ final class T4Decoder {
     private final int widthPx;
     private final CodeReader in;
     private final boolean byteRows;
-    private final short[][] runs = {RunCodes.T4.looked(RunCodes.WHITE), RunCodes.T4.looked(RunCodes.BLACK)};
+    private final char[][] runs = {RunCodes.T4.looked(RunCodes.WHITE), RunCodes.T4.looked(RunCodes.BLACK)};
     private final CodedRow row;
     private int rowsRead;
 
@@ -46,7 +46,7 @@ final class T4Decoder {
         while (at < widthPx) {
             at += run(colour);
             if (at > widthPx) {
-                throw new DamagedCodeException(rowsRead, "runs end at px " + at + ", beyond the width of " + widthPx);
+                throw damaged("runs end at px " + at + ", beyond the width of " + widthPx);
             }
             row.change(at);
             colour ^= 1;
@@ -72,11 +72,11 @@ final class T4Decoder {
         while (true) {
             int entry = runs[colour][in.look(RunCodes.LOOK_BITS)];
             if (entry == 0) {
-                throw new DamagedCodeException(rowsRead, "no " + (colour == RunCodes.WHITE ? "white" : "black") + " run begins so");
+                throw damaged("no " + (colour == RunCodes.WHITE ? "white" : "black") + " run begins so");
             }
             in.take(entry & 15);
             if (in.overrun()) {
-                throw new DamagedCodeException(rowsRead, "the code ends within the row");
+                throw damaged("the code ends within the row");
             }
             int part = entry >> 4;
             length = Math.min(widthPx + 1, length + part);
@@ -84,5 +84,9 @@ final class T4Decoder {
                 return length;
             }
         }
+    }
+
+    private DamagedCodeException damaged(String what) {
+        return new DamagedCodeException(rowsRead, in.nearEnd() ? "the code ends within the row" : what);
     }
 }

@@ -20,7 +20,7 @@ public final class T6Decoder {
 
     private final int widthPx;
     private final CodeReader in;
-    private final short[][] runs = {RunCodes.T4.looked(RunCodes.WHITE), RunCodes.T4.looked(RunCodes.BLACK)};
+    private final char[][] runs = {RunCodes.T4.looked(RunCodes.WHITE), RunCodes.T4.looked(RunCodes.BLACK)};
     private final CodedRow row;
     private int[] above;
     private int rowsRead;
@@ -114,9 +114,6 @@ public final class T6Decoder {
                 }
             }
         }
-        if (in.overrun()) {
-            throw damaged("the code ends within the row");
-        }
     }
 
     /** A run with its make-up codes, at most one px longer than the row. */
@@ -140,7 +137,7 @@ public final class T6Decoder {
     }
 
     private DamagedCodeException damaged(String what) {
-        return new DamagedCodeException(rowsRead, what);
+        return new DamagedCodeException(rowsRead, in.nearEnd() ? "the code ends within the row" : what);
     }
 
     private static short[] modes() {
