@@ -2,13 +2,20 @@ package saddlebar.nesting;
 
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
+import saddlebar.model.units.Require;
 import saddlebar.model.work.Work;
+import saddlebar.nesting.rectangle.Bin;
+import saddlebar.nesting.rectangle.RectangleSearch;
+import saddlebar.nesting.search.Budget;
 
 /** Shapes on sheets: fewest sheets, then least area of the sheets, then the shortest last sheet, then fewest turned shapes. */
 public final class SheetNesting {
     /** Units that {@link #place} tells its {@link Work} in all. */
     public static final int WORK_UNITS = 100;
+
+    static final String RECTANGLES = "skyline, order annealed towards a goal";
 
     private SheetNesting() {
     }
@@ -26,6 +33,25 @@ public final class SheetNesting {
      */
     public static Nested place(List<NestItem> items, List<SheetArea> sheetKinds, double gapMm, Effort effort, Work work,
             Consumer<? super Nested> better) {
-        throw new UnsupportedOperationException("being written");
+        Require.within("gapMm", gapMm, 0, SheetArea.LARGEST_MM);
+        Fit.requireDistinctIds(items);
+        Fit.requireOnSheets(items, sheetKinds);
+        Candidates candidates = new Candidates(items, gapMm, better);
+        if (items.stream().allMatch(item -> GridRectangles.takes(item, sheetKinds))) {
+            placeRectangles(items, sheetKinds, gapMm, effort, work, candidates);
+        } else {
+            throw new UnsupportedOperationException("being written");
+        }
+        return candidates.best();
+    }
+
+    private static void placeRectangles(List<NestItem> items, List<SheetArea> sheetKinds, double gapMm, Effort effort, Work work,
+            Candidates candidates) {
+        GridRectangles grid = GridRectangles.of(items, gapMm);
+        List<Bin> bins = IntStream.range(0, sheetKinds.size()).mapToObj(k -> grid.bin(k, sheetKinds.get(k))).toList();
+        Budget budget = new Budget(effort, work, WORK_UNITS, RectangleSearch.stepsPerRound(grid.set.width().length));
+        RectangleSearch.sheets(grid.set, bins, budget, layout -> candidates.offer(grid.placements(layout),
+                layout.bins().stream().map(bin -> sheetKinds.get(bin.kind())).toList(), grid.lengthMm(layout), RECTANGLES));
+        budget.finish();
     }
 }

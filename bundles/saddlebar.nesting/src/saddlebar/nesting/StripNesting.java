@@ -3,7 +3,10 @@ package saddlebar.nesting;
 import java.util.List;
 import java.util.function.Consumer;
 
+import saddlebar.model.units.Require;
 import saddlebar.model.work.Work;
+import saddlebar.nesting.rectangle.RectangleSearch;
+import saddlebar.nesting.search.Budget;
 
 /** Shapes along a strip of given height: shortest length, then fewest turned shapes. The strip runs along x. */
 public final class StripNesting {
@@ -26,6 +29,25 @@ public final class StripNesting {
      */
     public static Nested place(List<NestItem> items, double stripHeightMm, double gapMm, Effort effort, Work work,
             Consumer<? super Nested> better) {
-        throw new UnsupportedOperationException("being written");
+        Require.within("gapMm", gapMm, 0, SheetArea.LARGEST_MM);
+        SheetArea reach = new SheetArea(SheetArea.LARGEST_MM, stripHeightMm);
+        Fit.requireDistinctIds(items);
+        Fit.requireInStrip(items, stripHeightMm);
+        Candidates candidates = new Candidates(items, gapMm, better);
+        if (items.stream().allMatch(item -> GridRectangles.takes(item, List.of(reach)))) {
+            placeRectangles(items, reach, gapMm, effort, work, candidates);
+        } else {
+            throw new UnsupportedOperationException("being written");
+        }
+        return candidates.best();
+    }
+
+    private static void placeRectangles(List<NestItem> items, SheetArea reach, double gapMm, Effort effort, Work work,
+            Candidates candidates) {
+        GridRectangles grid = GridRectangles.of(items, gapMm);
+        Budget budget = new Budget(effort, work, WORK_UNITS, RectangleSearch.stepsPerRound(grid.set.width().length));
+        RectangleSearch.strip(grid.set, grid.bin(0, reach), budget, layout -> candidates.offer(grid.placements(layout),
+                List.of(new SheetArea(grid.lengthMm(layout), reach.heightMm())), grid.lengthMm(layout), SheetNesting.RECTANGLES));
+        budget.finish();
     }
 }

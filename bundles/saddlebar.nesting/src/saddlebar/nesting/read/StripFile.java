@@ -8,7 +8,8 @@ import saddlebar.nesting.NestItem;
 
 /**
  * A strip of outlines from JSON, in the form of the open data sets of strip packing: {@code strip_height} and {@code items} with
- * {@code id}, {@code demand}, {@code allowed_orientations} in degrees (absent: any angle) and {@code shape.data}, a list of points.
+ * {@code id}, {@code demand}, {@code allowed_orientations} in degrees (absent or null: any angle) and {@code shape} of the type
+ * {@code simple_polygon} with {@code data}, a list of points. Units are read as mm. What else it holds is left out.
  *
  * @param stripHeightMm height along y
  * @param items         what to place
@@ -19,10 +20,11 @@ public record StripFile(double stripHeightMm, List<NestItem> items) {
     }
 
     /**
+     * @param json     not closed
      * @param fileName what refusals call the file
      * @throws saddlebar.model.problem.Refusal with file and line
      */
     public static StripFile read(Reader json, String fileName) throws IOException {
-        throw new UnsupportedOperationException("being written");
+        return new StripFileParser(json, fileName).strip();
     }
 }
