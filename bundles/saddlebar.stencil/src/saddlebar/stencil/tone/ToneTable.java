@@ -1,6 +1,9 @@
 package saddlebar.stencil.tone;
 
 import java.util.Arrays;
+import java.util.Optional;
+
+import saddlebar.model.art.GrayCoding;
 
 /**
  * What each of the 256 code values of a gray band is to cover: f: 0..255 -> [0, 1], the share of glass that paint covers. Never more for a
@@ -38,6 +41,20 @@ public final class ToneTable {
             coverage[code] = (255 - code) / 255.0;
         }
         return new ToneTable(coverage);
+    }
+
+    /**
+     * The whole way of tone: darkness of the code, stretched, calibrated if there is a calibration, kept within what prints.
+     *
+     * @param coding of the bands that will be screened
+     */
+    public static ToneTable of(GrayCoding coding, Stretch stretch, Optional<Calibration> calibration, EndLimits ends) {
+        double[] coverage = new double[256];
+        for (int code = 0; code < 255; code++) {
+            double wanted = stretch.coverage(Darkness.of(code, coding));
+            coverage[code] = ends.held(calibration.isPresent() ? calibration.get().toScreen(wanted) : wanted);
+        }
+        return of(coverage);
     }
 
     public double coverage(int code) {
