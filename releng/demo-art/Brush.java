@@ -16,7 +16,7 @@ final class Brush {
 
     /** A stroke that swells and tapers: the width runs smoothly through the widths given. */
     static Path2D stroke(Curve line, double... widths) {
-        int n = (int) Math.max(2.0 * widths.length, Math.min(60, line.length() / STATION_MM)) + 1;
+        int n = (int) Math.max(Math.max(3, widths.length), Math.min(60, line.length() / STATION_MM)) + 1;
         double[] shares = new double[n];
         for (int i = 0; i < n; i++) {
             shares[i] = (double) i / (n - 1);

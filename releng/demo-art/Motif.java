@@ -202,10 +202,63 @@ final class Motif {
 
     /** A soft shadow along a line: many thin breaths of paint, each narrower than the last. */
     static void softEdge(Layer matt, Curve line, double widthMm, double density) {
-        int steps = 9;
+        int steps = (int) Math.max(8, Math.min(18, widthMm / 3));
         for (int i = 1; i <= steps; i++) {
             double wide = widthMm * i / steps;
-            matt.flat(Brush.stroke(line, wide * 0.25, wide, wide, wide * 0.25), density / steps);
+            matt.flat(Brush.stroke(line, wide * 0.1, wide * 0.9, wide, wide * 0.9, wide * 0.1), density / steps);
+        }
+    }
+
+    /** Long combed strokes that run with a field, each row set off against the last. */
+    static void combed(Layer trace, Patch field, double u0, double u1, double v0, double v1, int rows, int perRow, double ink, long seed) {
+        Random chance = new Random(seed);
+        for (int r = 0; r < rows; r++) {
+            double v = v0 + (v1 - v0) * (r + 0.5 + 0.5 * (chance.nextDouble() - 0.5)) / rows;
+            for (int k = 0; k < perRow; k++) {
+                double gap = (u1 - u0) / perRow;
+                double u = u0 + gap * (k + (r % 2) * 0.4 + 0.35 * chance.nextDouble());
+                double length = gap * (0.35 + 0.55 * chance.nextDouble());
+                double drift = (v1 - v0) / rows * 0.5 * (chance.nextDouble() - 0.5);
+                double end = Math.min(u1, u + length);
+                if (end - u > gap * 0.15) {
+                    trace.stroke(Brush.w(FINE_MM * 0.8, ink * (0.6 + 0.7 * chance.nextDouble()), FINE_MM * 0.8), field.line(u, v, u + (end - u) * 0.35,
+                            v + drift * 0.2, u + (end - u) * 0.7, v + drift, end, v + drift * 1.1));
+                }
+            }
+        }
+    }
+
+    /** Grains of sand: small round marks, thinning out towards v1. */
+    static void grains(Layer trace, Patch field, double u0, double u1, double v0, double v1, int count, double sizeMm, long seed) {
+        Random chance = new Random(seed);
+        for (int i = 0; i < count; i++) {
+            double t = chance.nextDouble();
+            double[] p = field.points(u0 + (u1 - u0) * chance.nextDouble(), v0 + (v1 - v0) * t * t);
+            double r = sizeMm * (0.5 + 0.6 * chance.nextDouble());
+            trace.solid(Curve.loop(p[0] - r * 1.3, p[1], p[0], p[1] - r * 0.7, p[0] + r * 1.2, p[1] + r * 0.2, p[0] + r * 0.1, p[1] + r * 0.7).path());
+        }
+    }
+
+    /** A blade of reed or grass: both edges, a rib and a breath of shade. */
+    static void blade(Layer trace, Layer matt, double wideMm, double ink, double density, double... points) {
+        Curve line = Curve.through(points);
+        Area edge = new Area(Brush.stroke(line, wideMm, wideMm * 0.95, wideMm * 0.7, 0.4));
+        matt.flat(edge, density);
+        edge.subtract(new Area(Brush.stroke(line.moved(-ink * 0.25, 0), Math.max(0.1, wideMm - 2 * ink), Math.max(0.1, wideMm * 0.95 - 2 * ink), Math.max(0.1, wideMm * 0.7 - 1.6 * ink), 0.05)));
+        trace.solid(edge);
+        trace.stroke(Brush.w(ink * 0.8, ink * 0.6, FINE_MM), line);
+    }
+
+    /** Paint left along the edges of each piece and wiped away in its middle, as a badger brush leaves it. */
+    static void vignette(Sheet sheet, Layer matt, double density, java.util.function.Predicate<Arrangement.Face> which) {
+        for (Arrangement.Face face : sheet.faces(sheet.cartoon.lines())) {
+            if (which.test(face)) {
+                java.awt.geom.Rectangle2D box = face.path().getBounds2D();
+                double rx = box.getWidth() * 0.62;
+                double ry = box.getHeight() * 0.62;
+                matt.radial(Sheet.thinned(face).path(), face.labelX() * 0.5 + box.getCenterX() * 0.5, face.labelY() * 0.5 + box.getCenterY() * 0.5 - box.getHeight() * 0.08,
+                        rx, ry, 0, 0.35, 0, 0.75, density * 0.45, 1, density);
+            }
         }
     }
 

@@ -101,12 +101,16 @@ final class Sheet {
             Seed seed = seeds.stream().filter(s -> face.path().contains(s.x, s.y)).findFirst().orElse(null);
             String name = seed == null ? "none" : first ? seed.first : seed.second;
             String colour = seed == null ? "#ff00ff" : palette.colour(name);
-            double[][] outline = simple(face.outline());
-            Arrangement.Face drawn = new Arrangement.Face(outline, face.areaMm2(), 0, 0, 0);
+            Arrangement.Face drawn = thinned(face);
             out.append("<path fill=\"").append(colour).append("\" data-glass=\"").append(name).append("\" d=\"")
                     .append(Layer.data(drawn.path().getPathIterator(null))).append("\"/>\n");
         }
         out.append("</g>\n");
+    }
+
+    /** The face with no more points than its shape needs. */
+    static Arrangement.Face thinned(Arrangement.Face face) {
+        return new Arrangement.Face(simple(face.outline()), face.areaMm2(), face.labelX(), face.labelY(), face.inradiusMm());
     }
 
     private static void paint(StringBuilder out, String id, String label, Layer layer) {
