@@ -6,7 +6,7 @@ final class EbbTide {
     private static final double W = 560;
     private static final double H = 840;
 
-    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0));
+    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0), 0.7);
     private final Curve sun = Curve.circle(185, 204, 40);
     private final Curve halo = Curve.circle(185, 204, 74);
     private final Curve horizon = Curve.through(-6, 303, 130, 298, 290, 297, 430, 300, 566, 303);

@@ -8,7 +8,7 @@ final class FirstPanel {
 
     static Sheet draw() {
         Curve panel = Curve.straight(0, 0, 200, 0, 200, 250, 0, 250, 0, 0);
-        Sheet s = new Sheet("First panel: the diver on the willow", 200, 250, panel);
+        Sheet s = new Sheet("First panel: the diver on the willow", 200, 250, panel, 0.8);
         Curve back = s.cut(64, 80, 70, 66, 84, 55, 102, 54, 118, 64, 130, 86, 143, 116, 153, 152, 160, 186, 164, 212);
         Curve front = s.cut(64, 80, 62, 92, 65, 112, 74, 136, 90, 157, 112, 174, 132, 188, 150, 203, 164, 212);
         Curve wing = s.cut(58, 84, 72, 92, 90, 97, 105, 108, 111, 128, 112, 150, 109, 164, 104, 180);

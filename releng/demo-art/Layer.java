@@ -17,12 +17,15 @@ final class Layer {
     private final List<String> marks;
     private final List<String> gradients;
     private final Area mask;
+    private final double strength;
 
-    Layer(String key, Shape mask) {
-        this(key, new ArrayList<>(), new ArrayList<>(), new Area(mask));
+    /** @param strength share of every density that is laid on, so that a whole layer can be made paler */
+    Layer(String key, Shape mask, double strength) {
+        this(key, new ArrayList<>(), new ArrayList<>(), new Area(mask), strength);
     }
 
-    private Layer(String key, List<String> marks, List<String> gradients, Area mask) {
+    private Layer(String key, List<String> marks, List<String> gradients, Area mask, double strength) {
+        this.strength = strength;
         this.key = key;
         this.marks = marks;
         this.gradients = gradients;
@@ -32,13 +35,13 @@ final class Layer {
     Layer within(Shape region) {
         Area narrowed = new Area(mask);
         narrowed.intersect(new Area(region));
-        return new Layer(key, marks, gradients, narrowed);
+        return new Layer(key, marks, gradients, narrowed, strength);
     }
 
     Layer outside(Shape region) {
         Area narrowed = new Area(mask);
         narrowed.subtract(new Area(region));
-        return new Layer(key, marks, gradients, narrowed);
+        return new Layer(key, marks, gradients, narrowed, strength);
     }
 
     Area mask() {
@@ -57,6 +60,16 @@ final class Layer {
         mark(shape, "");
     }
 
+    /** The same shape in many places: defined once, then used. */
+    void repeated(String id, Shape shape, List<java.awt.geom.AffineTransform> places) {
+        gradients.add("<path id=\"" + id + "\" d=\"" + data(shape.getPathIterator(null)) + "\"/>");
+        for (java.awt.geom.AffineTransform t : places) {
+            marks.add("<use href=\"#" + id + "\" transform=\"matrix(" + SvgNumber.ofMillionths(t.getScaleX()) + " " + SvgNumber.ofMillionths(t.getShearY()) + " "
+                    + SvgNumber.ofMillionths(t.getShearX()) + " " + SvgNumber.ofMillionths(t.getScaleY()) + " " + SvgNumber.of(t.getTranslateX()) + " "
+                    + SvgNumber.of(t.getTranslateY()) + ")\"/>");
+        }
+    }
+
     void stroke(double[] widths, double... points) {
         solid(Brush.stroke(Curve.through(points), widths));
     }
@@ -67,14 +80,14 @@ final class Layer {
 
     /** An even tone. */
     void flat(Shape shape, double density) {
-        mark(shape, " opacity=\"" + SvgNumber.of(density) + "\"");
+        mark(shape, " opacity=\"" + SvgNumber.ofThousandths(density * strength) + "\"");
     }
 
     /** A tone that changes along the way from (x1, y1) to (x2, y2); stops are share, density, share, density ... */
     void linear(Shape shape, double x1, double y1, double x2, double y2, double... stops) {
         String id = key + "-" + (gradients.size() + 1);
         gradients.add("<linearGradient id=\"" + id + "\" gradientUnits=\"userSpaceOnUse\" x1=\"" + SvgNumber.of(x1) + "\" y1=\"" + SvgNumber.of(y1)
-                + "\" x2=\"" + SvgNumber.of(x2) + "\" y2=\"" + SvgNumber.of(y2) + "\">" + stops(stops) + "</linearGradient>");
+                + "\" x2=\"" + SvgNumber.of(x2) + "\" y2=\"" + SvgNumber.of(y2) + "\">" + stops(stops, strength) + "</linearGradient>");
         mark(shape, " fill=\"url(#" + id + ")\"");
     }
 
@@ -85,7 +98,7 @@ final class Layer {
         double s = StrictMath.sin(StrictMath.toRadians(turnDeg));
         gradients.add("<radialGradient id=\"" + id + "\" gradientUnits=\"userSpaceOnUse\" cx=\"0\" cy=\"0\" r=\"1\" gradientTransform=\"matrix("
                 + SvgNumber.of(c * rx) + " " + SvgNumber.of(s * rx) + " " + SvgNumber.of(-s * ry) + " " + SvgNumber.of(c * ry) + " "
-                + SvgNumber.of(cx) + " " + SvgNumber.of(cy) + ")\">" + stops(stops) + "</radialGradient>");
+                + SvgNumber.of(cx) + " " + SvgNumber.of(cy) + ")\">" + stops(stops, strength) + "</radialGradient>");
         mark(shape, " fill=\"url(#" + id + ")\"");
     }
 
@@ -94,10 +107,10 @@ final class Layer {
         radial(Curve.ellipse(cx, cy, rx, ry, turnDeg).path(), cx, cy, rx, ry, turnDeg, 0, density, 0.35, density * 0.78, 0.7, density * 0.26, 1, 0);
     }
 
-    private static String stops(double[] stops) {
+    private static String stops(double[] stops, double strength) {
         StringBuilder out = new StringBuilder();
         for (int i = 0; i < stops.length; i += 2) {
-            out.append(String.format(STOP, SvgNumber.of(stops[i]), SvgNumber.of(stops[i + 1])));
+            out.append(String.format(STOP, SvgNumber.of(stops[i]), SvgNumber.ofThousandths(stops[i + 1] * strength)));
         }
         return out.toString();
     }

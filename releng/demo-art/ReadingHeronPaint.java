@@ -1,6 +1,8 @@
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Border, sky, book, water and lettering of the second window. */
 record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, Curve bandMiddle, Curve farWater, Curve reed) {
@@ -8,7 +10,7 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
 
     void paint() {
         border();
-        Area scene = new Area(Curve.join(java.util.List.of(Curve.through(34, 960, 34, 416), Curve.arc(480, 416, 446, 180, 237.4), Curve.arc(0, 416, 446, 302.6, 360),
+        Area scene = new Area(Curve.join(List.of(Curve.through(34, 960, 34, 416), Curve.arc(480, 416, 446, 180, 237.4), Curve.arc(0, 416, 446, 302.6, 360),
                 Curve.through(446, 416, 446, 960), Curve.through(446, 960, 34, 960))).path());
         Area behind = new Area(scene);
         behind.subtract(heron.outline());
@@ -53,11 +55,11 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
     }
 
     private void border() {
-        Area repeat = repeat();
+        List<AffineTransform> places = new ArrayList<>();
         for (int i = 0; i < ReadingHeron.REPEATS; i++) {
             for (double x : new double[] {0, ReadingHeron.W - ReadingHeron.BORDER}) {
                 double y = ReadingHeron.SPRING + ReadingHeron.REPEAT * i;
-                s.trace.solid(repeat.createTransformedArea(Brush.moved(x, y)));
+                places.add(Brush.moved(x, y));
                 s.matt.linear(Motif.rectangle(x, y, 34, 68), x, y, x, y + 68, 0, 0.22, 0.5, 0, 1, 0.22);
             }
         }
@@ -70,9 +72,10 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
                 t.translate(side == 0 ? -463 : 463, 0);
                 t.scale(1, tall);
                 t.translate(-17, -34);
-                s.trace.solid(repeat.createTransformedArea(t));
+                places.add(t);
             }
         }
+        s.trace.repeated("border-leaf", repeat(), places);
     }
 
     private void sky(Area behind) {
@@ -169,13 +172,13 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
             Motif.ripples(trace, new Patch(down[i], down[i + 1]), 0, 1, 0.1, 0.95, rows[i], 6, 1.2 + 0.3 * i, 220 + i);
         }
         // reflections: the post, the legs, the light between
-        matt.linear(Motif.closed(Curve.through(112, 796, 108, 826, 114, 856), Curve.straight(114, 856, 170, 856), Curve.through(170, 856, 176, 826, 170, 796)), 0, 796, 0, 856, 0, 0.4, 1, 0.1);
+        matt.linear(Motif.closed(Curve.through(112, 796, 108, 826, 114, 856), Curve.straight(114, 856, 170, 856), Curve.through(170, 856, 176, 826, 170, 796)), 0, 796, 0, 856, 0, 0.26, 1, 0.02);
         matt.breath(300, 720, 70, 14, 0, 0.2);
         matt.breath(300, 810, 80, 12, 0, 0.22);
         Layer stain = s.stain.within(wet);
-        for (int i = 0; i < 12; i++) {
-            double x = 196 + 11 * (i * 5 % 7);
-            double y = 650 + 15.5 * i;
+        for (int i = 0; i < 9; i++) {
+            double x = 190 + 9 * (i * 5 % 7);
+            double y = 706 + 8.5 * i;
             stain.flat(Brush.stroke(Curve.through(x, y, x + 18, y + 2, x + 36 + i * 1.5, y - 1), 0.5, 4 + i * 0.25, 0.5), 0.7);
         }
     }

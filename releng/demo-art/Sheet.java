@@ -22,16 +22,17 @@ final class Sheet {
     final Layer trace;
     final Layer lettering;
 
-    Sheet(String title, double widthMm, double heightMm, Curve panel) {
+    /** @param mattStrength share of the densities of the matt that is laid on */
+    Sheet(String title, double widthMm, double heightMm, Curve panel, double mattStrength) {
         this.title = title;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
         this.panel = panel;
         cartoon = new Cartoon(panel);
-        matt = new Layer("matt", panel.path());
-        stain = new Layer("stain", panel.path());
-        trace = new Layer("trace", panel.path());
-        lettering = new Layer("lettering", panel.path());
+        matt = new Layer("matt", panel.path(), mattStrength);
+        stain = new Layer("stain", panel.path(), 1);
+        trace = new Layer("trace", panel.path(), 1);
+        lettering = new Layer("lettering", panel.path(), 1);
     }
 
     Curve cut(double... points) {

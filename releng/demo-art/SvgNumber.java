@@ -8,6 +8,16 @@ final class SvgNumber {
         return ofHundredths(Math.round(value * 100));
     }
 
+    /** Rounded to a thousandth. */
+    static String ofThousandths(double value) {
+        return java.math.BigDecimal.valueOf(Math.round(value * 1000), 3).stripTrailingZeros().toPlainString();
+    }
+
+    /** Rounded to a millionth. */
+    static String ofMillionths(double value) {
+        return java.math.BigDecimal.valueOf(Math.round(value * 1_000_000), 6).stripTrailingZeros().toPlainString();
+    }
+
     static String ofHundredths(long hundredths) {
         long size = Math.abs(hundredths);
         StringBuilder out = new StringBuilder(hundredths < 0 ? "-" : "");
