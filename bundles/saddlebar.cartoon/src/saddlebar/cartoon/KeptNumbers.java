@@ -1,27 +1,129 @@
 package saddlebar.cartoon;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.index.strtree.STRtree;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 
 /**
- * Numbers that stay through a revision of the drawing.
+ * Numbers that stay through a revision of the drawing. A new face keeps the number of an old one of which it covers more than half; of
+ * several such old ones, that of the largest overlap. Since new faces do not overlap, no number is claimed twice. All others get numbers
+ * that were never used: records and cards name the old ones.
  *
  * @param numbers number of each new face, in the order given, all different
- * @param split   old number to the new pieces that hold a share of the old one, where more than one does
- * @param merged  new number to the old pieces of which it holds the greater part, where more than one
+ * @param split   old number to the new numbers that each hold a tenth of its area or more, where there are several
+ * @param merged  new number to the old numbers of which it covers more than half, where there are several
  * @param gone    old numbers that no new piece keeps, ascending; they are not used again
  * @param fresh   numbers that are new, ascending
  */
 public record KeptNumbers(List<Integer> numbers, SortedMap<Integer, List<Integer>> split, SortedMap<Integer, List<Integer>> merged,
         List<Integer> gone, List<Integer> fresh) {
+    private static final double KEEPS = 0.5;
+    private static final double COUNTS = 0.1;
+
+    public KeptNumbers {
+        numbers = List.copyOf(numbers);
+        split = Collections.unmodifiableSortedMap(new TreeMap<>(split));
+        merged = Collections.unmodifiableSortedMap(new TreeMap<>(merged));
+        gone = List.copyOf(gone);
+        fresh = List.copyOf(fresh);
+    }
+
+    private record Overlap(int old, int face, double area, double share) {
+    }
+
     /**
-     * @param before    pieces of the last revision
-     * @param faces     faces of the new one, in the order in which new ones take their numbers
-     * @param firstFree least number for a piece that keeps none, above all numbers ever used
+     * @param before    pieces of the last revision, numbers all different, in the place where the new drawing has them
+     * @param faces     faces of the new one, not overlapping, in the order in which new ones take their numbers
+     * @param firstFree least number for a piece that keeps none; raised above all numbers of {@code before}
      */
     public static KeptNumbers of(List<NumberedFace> before, List<Polygon> faces, int firstFree) {
-        throw new IllegalStateException("not built yet");
+        List<Overlap> overlaps = overlaps(before, faces);
+        int[] kept = new int[faces.size()];
+        double[] most = new double[faces.size()];
+        for (Overlap overlap : overlaps) {
+            if (overlap.share > KEEPS && overlap.area > most[overlap.face]) {
+                most[overlap.face] = overlap.area;
+                kept[overlap.face] = before.get(overlap.old).number();
+            }
+        }
+        int next = Math.max(firstFree, 1 + before.stream().mapToInt(NumberedFace::number).max().orElse(0));
+        Set<Integer> taken = new HashSet<>();
+        List<Integer> fresh = new ArrayList<>();
+        for (int face = 0; face < kept.length; face++) {
+            if (kept[face] == 0) {
+                kept[face] = next++;
+                fresh.add(kept[face]);
+            }
+            taken.add(kept[face]);
+        }
+        return new KeptNumbers(Arrays.stream(kept).boxed().toList(), split(before, overlaps, kept), merged(before, overlaps, kept),
+                before.stream().map(NumberedFace::number).filter(old -> !taken.contains(old)).sorted().toList(), fresh);
+    }
+
+    /** All that overlap by more than nothing, in the order of the old pieces. */
+    private static List<Overlap> overlaps(List<NumberedFace> before, List<Polygon> faces) {
+        var tree = new STRtree();
+        for (int face = 0; face < faces.size(); face++) {
+            tree.insert(faces.get(face).getEnvelopeInternal(), face);
+        }
+        List<Overlap> overlaps = new ArrayList<>();
+        for (int old = 0; old < before.size(); old++) {
+            Polygon was = before.get(old).face();
+            List<Integer> near = new ArrayList<>();
+            for (Object item : tree.query(was.getEnvelopeInternal())) {
+                near.add((Integer) item);
+            }
+            Collections.sort(near);
+            for (int face : near) {
+                double area = overlap(was, faces.get(face));
+                if (area > 0) {
+                    overlaps.add(new Overlap(old, face, area, area / was.getArea()));
+                }
+            }
+        }
+        return overlaps;
+    }
+
+    private static double overlap(Polygon a, Polygon b) {
+        if (a.equalsExact(b)) {
+            return a.getArea();
+        }
+        Geometry both = OverlayNGRobust.overlay(a, b, OverlayNG.INTERSECTION);
+        return both.getArea();
+    }
+
+    private static SortedMap<Integer, List<Integer>> split(List<NumberedFace> before, List<Overlap> overlaps, int[] kept) {
+        SortedMap<Integer, List<Integer>> split = new TreeMap<>();
+        for (Overlap overlap : overlaps) {
+            if (overlap.share >= COUNTS) {
+                split.computeIfAbsent(before.get(overlap.old).number(), number -> new ArrayList<>()).add(kept[overlap.face]);
+            }
+        }
+        split.values().removeIf(numbers -> numbers.size() < 2);
+        split.values().forEach(Collections::sort);
+        return split;
+    }
+
+    private static SortedMap<Integer, List<Integer>> merged(List<NumberedFace> before, List<Overlap> overlaps, int[] kept) {
+        SortedMap<Integer, List<Integer>> merged = new TreeMap<>();
+        for (Overlap overlap : overlaps) {
+            if (overlap.share > KEEPS) {
+                merged.computeIfAbsent(kept[overlap.face], number -> new ArrayList<>()).add(before.get(overlap.old).number());
+            }
+        }
+        merged.values().removeIf(numbers -> numbers.size() < 2);
+        merged.values().forEach(Collections::sort);
+        return merged;
     }
 }

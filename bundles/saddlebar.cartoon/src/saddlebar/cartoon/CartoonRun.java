@@ -1,0 +1,321 @@
+package saddlebar.cartoon;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
+
+import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Location;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.overlayng.CoverageUnion;
+import org.locationtech.jts.operation.polygonize.Polygonizer;
+
+import saddlebar.model.art.DrawnLine;
+import saddlebar.model.problem.PlaceMm;
+import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Refusal;
+import saddlebar.model.work.Work;
+
+/** One making of a cartoon, from lines to checked pieces; see {@link CartoonMaker}. */
+final class CartoonRun {
+    static final int UNITS = 100;
+    /** Below this a shared edge is a touch, not a joint. */
+    private static final double JOINT_MM = 0.1;
+    /** More doubled lines than this are told in one note: the drawing is made of closed shapes side by side. */
+    private static final int MOST_DOUBLED_TOLD = 20;
+
+    private final List<DrawnLine> cutline;
+    private final CartoonSettings settings;
+    private final Work work;
+    private final List<Problem> problems = new ArrayList<>();
+
+    CartoonRun(List<DrawnLine> cutline, CartoonSettings settings, Work work) {
+        this.cutline = List.copyOf(cutline);
+        this.settings = settings;
+        this.work = work;
+    }
+
+    Cartoon cartoon(List<NumberedFace> before, int firstFree) {
+        List<Stroke> strokes = CutlineGuard.strokes(cutline);
+        strokes = CarriedEnds.of(strokes, settings.carryOnMm(), settings.shortDangleMm(), work);
+        work.advance(10);
+        CutNet net = CutNet.of(strokes, settings.snapMm());
+        work.advance(40);
+        Faces closed = Faces.of(net, settings.hairMm(), work);
+        if (closed.faces().isEmpty()) {
+            throw nothingCloses(closed);
+        }
+        List<Polygon> faces = insideOutline(net, closed.faces());
+        var sides = new Sides(faces);
+        Geometry panel = CoverageUnion.union(CutNet.GEOMETRY.buildGeometry(faces));
+        Euler euler = EulerCount.of(sides, faceCount(closed, faces, sides));
+        if (!euler.holds()) {
+            problems.add(CutlineProblems.netUnproved(euler));
+        }
+        work.advance(15);
+        List<Boundary> boundaries = each(faces.size(), i -> new Boundary(faces.get(i)));
+        List<InscribedCircle> circles = each(faces.size(), i -> InscribedCircle.of(faces.get(i), boundaries.get(i)));
+        work.advance(10);
+        int[] numbers = numbers(faces, circles, before, firstFree);
+        var look = new PieceLook(settings, sides);
+        List<PieceLook.Seen> seen = each(faces.size(), i -> look.at(numbers[i], faces.get(i), boundaries.get(i), circles.get(i)));
+        work.advance(20);
+        seen.forEach(one -> problems.addAll(one.problems()));
+        List<TreeSet<String>> codes = IntStream.range(0, faces.size()).mapToObj(i -> new TreeSet<String>()).toList();
+        tellLines(net, closed, boundaries, numbers, codes);
+        tellParts(sides, faces, circles, numbers);
+        if (settings.limits().hingeShare() > 0 && faces.size() > 1) {
+            for (Hinges.Hinge hinge : Hinges.of(sides, panel, settings.limits().hingeShare(), settings.limits().hingeDeviationMm(), work)) {
+                problems.add(CutlineProblems.hinge(hinge.x(), hinge.y(), hinge.lengthMm(), hinge.share()));
+            }
+        }
+        List<CartoonPiece> pieces = pieces(faces, circles, numbers, seen, neighbours(sides, faces.size(), numbers), codes);
+        problems.sort(Problem.WORST_FIRST);
+        work.advance(5);
+        return new Cartoon(panel, pieces, problems, euler);
+    }
+
+    /** The same for every piece, on all cores; the list is in the order of the pieces. */
+    private <T> List<T> each(int count, IntFunction<T> what) {
+        IntStream all = IntStream.range(0, count);
+        return (count < 32 ? all : all.parallel()).mapToObj(i -> {
+            work.checkpoint();
+            return what.apply(i);
+        }).toList();
+    }
+
+    private Refusal nothingCloses(Faces closed) {
+        Coordinate end = closed.dangles().isEmpty() ? closed.edges().get(0).line().getCoordinateN(0)
+                : closed.dangles().get(0).line().getCoordinateN(0);
+        return new Refusal("cutline", "none of its " + cutline.size() + " lines closes a piece",
+                "join the ends of the lines so that they enclose glass; the first loose line starts at " + Math.round(end.x) + ", "
+                        + Math.round(end.y) + " mm");
+    }
+
+    // ---- which faces
+
+    private List<Polygon> insideOutline(CutNet net, List<Polygon> faces) {
+        if (settings.outlineElement().isEmpty()) {
+            return faces;
+        }
+        var locator = new IndexedPointInAreaLocator(outline(net, settings.outlineElement().get()));
+        List<Polygon> inside = new ArrayList<>();
+        for (Polygon face : faces) {
+            Coordinate at = face.getInteriorPoint().getCoordinate();
+            if (locator.locate(at) == Location.EXTERIOR) {
+                problems.add(CutlineProblems.pieceOutside(at.x, at.y, face.getArea()));
+            } else {
+                inside.add(face);
+            }
+        }
+        if (inside.isEmpty()) {
+            throw new Refusal("element " + settings.outlineElement().get(), "the panel's outline holds no piece",
+                    "name the outline that lies around the cutline");
+        }
+        return inside;
+    }
+
+    private Geometry outline(CutNet net, String element) {
+        boolean[] isOutline = new boolean[cutline.size()];
+        boolean any = false;
+        for (int source = 0; source < isOutline.length; source++) {
+            isOutline[source] = cutline.get(source).element().equals(element);
+            any |= isOutline[source];
+        }
+        if (!any) {
+            throw new Refusal("element " + element, "the cutline has no such element to be the panel's outline",
+                    "name one of its elements by its id, or leave the outline to the outer edge of the pieces");
+        }
+        var polygonizer = new Polygonizer();
+        for (CutNet.Edge edge : net.edges()) {
+            if (Arrays.stream(edge.sources()).anyMatch(source -> isOutline[source])) {
+                polygonizer.add(edge.line());
+            }
+        }
+        List<Polygon> enclosed = new ArrayList<>();
+        for (Object polygon : polygonizer.getPolygons()) {
+            enclosed.add((Polygon) polygon);
+        }
+        if (enclosed.isEmpty()) {
+            throw new Refusal("element " + element, "the panel's outline does not close", "join its ends");
+        }
+        return CoverageUnion.union(CutNet.GEOMETRY.buildGeometry(enclosed));
+    }
+
+    /** Faces of the net that the sides make, the outer one too: regions left out may be enclosed by pieces. */
+    private static int faceCount(Faces closed, List<Polygon> faces, Sides sides) {
+        if (faces.size() == closed.faces().size()) {
+            return faces.size() + 1;
+        }
+        var polygonizer = new Polygonizer();
+        for (CutNet.Edge edge : closed.edges()) {
+            if (sides.side(edge.line().getCoordinateN(0), edge.line().getCoordinateN(1)) >= 0) {
+                polygonizer.add(edge.line());
+            }
+        }
+        return polygonizer.getPolygons().size() + 1;
+    }
+
+    // ---- numbers
+
+    private int[] numbers(List<Polygon> faces, List<InscribedCircle> circles, List<NumberedFace> before, int firstFree) {
+        int[] order = PieceOrder.of(settings.numbering(), faces, circles);
+        int[] numbers = new int[faces.size()];
+        if (before.isEmpty()) {
+            for (int rank = 0; rank < order.length; rank++) {
+                numbers[order[rank]] = firstFree + rank;
+            }
+            return numbers;
+        }
+        List<Polygon> inOrder = Arrays.stream(order).mapToObj(faces::get).toList();
+        KeptNumbers kept = KeptNumbers.of(before, inOrder, firstFree);
+        Map<Integer, InscribedCircle> at = new HashMap<>();
+        for (int rank = 0; rank < order.length; rank++) {
+            numbers[order[rank]] = kept.numbers().get(rank);
+            at.put(numbers[order[rank]], circles.get(order[rank]));
+        }
+        Map<Integer, Polygon> old = new HashMap<>();
+        before.forEach(piece -> old.put(piece.number(), piece.face()));
+        kept.split().forEach((number, into) -> {
+            Coordinate place = old.get(number).getInteriorPoint().getCoordinate();
+            problems.add(CutlineProblems.split(number, place.x, place.y, named(into)));
+        });
+        kept.merged().forEach((number, olds) -> problems.add(CutlineProblems.merged(number, at.get(number).xMm(), at.get(number).yMm(),
+                olds.toString().replaceAll("[\\[\\]]", ""))));
+        for (int number : kept.gone()) {
+            Coordinate place = old.get(number).getInteriorPoint().getCoordinate();
+            problems.add(CutlineProblems.gone(number, place.x, place.y));
+        }
+        return numbers;
+    }
+
+    private static String named(List<Integer> pieces) {
+        return String.join(", ", pieces.stream().map(CutlineProblems::piece).toList());
+    }
+
+    // ---- what lines do wrong
+
+    private void tellLines(CutNet net, Faces closed, List<Boundary> boundaries, int[] numbers, List<TreeSet<String>> codes) {
+        var places = new PiecePlaces(boundaries);
+        var ends = new OpenEnds(cutline, closed.edges(), settings.shortDangleMm(), settings.limits().endNearMm());
+        for (OpenEnds.FreeEnd end : ends.freeEnds(closed.dangles())) {
+            problems.add(end.problem());
+            int piece = places.pieceAt(end.end().x, end.end().y);
+            if (piece >= 0) {
+                codes.get(piece).add(end.problem().code());
+                if (end.fromJoint() && codes.get(piece).add(CutlineProblems.CUT_ENDS_INSIDE)) {
+                    problems.add(CutlineProblems.cutEndsInside(numbers[piece], end.end().x, end.end().y));
+                }
+            }
+        }
+        for (Problem bridge : ends.dividingNothing(closed.bridges())) {
+            problems.add(bridge);
+            PlaceMm at = bridge.at().orElseThrow();
+            int piece = places.pieceAt(at.xMm(), at.yMm());
+            if (piece >= 0) {
+                codes.get(piece).add(bridge.code());
+            }
+        }
+        closed.lost().forEach(ring -> problems.add(CutlineProblems.lostRing(ring.getCoordinateN(0).x, ring.getCoordinateN(0).y)));
+        tellDoubled(net, closed);
+    }
+
+    private void tellDoubled(CutNet net, Faces closed) {
+        List<Problem> doubled = new ArrayList<>();
+        for (CutNet.Doubled one : net.doubled()) {
+            if (one.lengthMm() > settings.shortDangleMm()) {
+                String where = CutlineProblems.where(cutline.get(one.second()));
+                doubled.add(CutlineProblems.doubledLine(where, one.at().x, one.at().y, one.lengthMm()));
+            }
+        }
+        closed.hairs().forEach(at -> doubled.add(CutlineProblems.hair(at.x, at.y)));
+        if (doubled.size() <= MOST_DOUBLED_TOLD) {
+            problems.addAll(doubled);
+        } else {
+            PlaceMm first = doubled.get(0).at().orElseThrow();
+            problems.add(CutlineProblems.manyDoubled(doubled.size(), first.xMm(), first.yMm()));
+        }
+    }
+
+    /** Parts of the panel that no joint ties to its largest part: told at their largest piece. */
+    private void tellParts(Sides sides, List<Polygon> faces, List<InscribedCircle> circles, int[] numbers) {
+        int[] parent = IntStream.range(0, faces.size()).toArray();
+        for (int side = 0; side < sides.sideCount(); side++) {
+            if (sides.isInner(side)) {
+                parent[root(parent, sides.first(side))] = root(parent, sides.second(side));
+            }
+        }
+        double[] area = new double[faces.size()];
+        int[] largest = new int[faces.size()];
+        Arrays.fill(largest, -1);
+        for (int face = 0; face < faces.size(); face++) {
+            int part = root(parent, face);
+            area[part] += faces.get(face).getArea();
+            if (largest[part] < 0 || faces.get(face).getArea() > faces.get(largest[part]).getArea()) {
+                largest[part] = face;
+            }
+        }
+        int main = IntStream.range(0, area.length).boxed().max(Comparator.comparingDouble(part -> area[part])).orElseThrow();
+        for (int part = 0; part < area.length; part++) {
+            if (part != main && parent[part] == part) {
+                InscribedCircle at = circles.get(largest[part]);
+                problems.add(CutlineProblems.panelApart(numbers[largest[part]], at.xMm(), at.yMm()));
+            }
+        }
+    }
+
+    private static int root(int[] parent, int face) {
+        int at = face;
+        while (parent[at] != at) {
+            parent[at] = parent[parent[at]];
+            at = parent[at];
+        }
+        return at;
+    }
+
+    // ---- pieces
+
+    private static List<List<Integer>> neighbours(Sides sides, int faces, int[] numbers) {
+        List<Map<Integer, Double>> shared = IntStream.range(0, faces).<Map<Integer, Double>>mapToObj(i -> new HashMap<>()).toList();
+        for (int side = 0; side < sides.sideCount(); side++) {
+            if (sides.isInner(side)) {
+                shared.get(sides.first(side)).merge(sides.second(side), sides.length(side), Double::sum);
+                shared.get(sides.second(side)).merge(sides.first(side), sides.length(side), Double::sum);
+            }
+        }
+        return shared.stream().map(with -> with.entrySet().stream().filter(entry -> entry.getValue() > JOINT_MM)
+                .map(entry -> numbers[entry.getKey()]).sorted().toList()).toList();
+    }
+
+    private List<CartoonPiece> pieces(List<Polygon> faces, List<InscribedCircle> circles, int[] numbers, List<PieceLook.Seen> seen,
+            List<List<Integer>> neighbours, List<TreeSet<String>> codes) {
+        Map<String, TreeSet<String>> byWhere = new HashMap<>();
+        for (int i = 0; i < faces.size(); i++) {
+            byWhere.put(CutlineProblems.piece(numbers[i]), codes.get(i));
+        }
+        for (Problem problem : problems) {
+            TreeSet<String> piece = byWhere.get(problem.where());
+            if (piece != null) {
+                piece.add(problem.code());
+            }
+        }
+        List<CartoonPiece> pieces = new ArrayList<>();
+        for (int i = 0; i < faces.size(); i++) {
+            Polygon face = faces.get(i);
+            Polygon glass = seen.get(i).glass();
+            InscribedCircle circle = circles.get(i);
+            pieces.add(new CartoonPiece(numbers[i], face, glass, face.getArea(), glass.getArea(), face.getLength(),
+                    new PlaceMm(circle.xMm(), circle.yMm()), circle.radiusMm(), neighbours.get(i), List.copyOf(codes.get(i))));
+        }
+        pieces.sort(Comparator.comparingInt(CartoonPiece::number));
+        return pieces;
+    }
+}

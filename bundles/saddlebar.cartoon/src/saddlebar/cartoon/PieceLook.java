@@ -1,0 +1,113 @@
+package saddlebar.cartoon;
+
+import java.util.ArrayList;
+import java.util.List;
+
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.DistanceOp;
+
+import saddlebar.model.problem.Problem;
+
+/** One face looked at closely: its glass, and all that makes it hard to cut. Faces know nothing of each other here, so that all cores help. */
+final class PieceLook {
+    /** Parts of a glass below this are the arithmetic's, not the gap's. */
+    private static final double SPECK_MM2 = 0.01;
+
+    private final CartoonSettings settings;
+    private final Sides sides;
+
+    /** The glass of a face and its problems. */
+    record Seen(Polygon glass, List<Problem> problems) {
+    }
+
+    PieceLook(CartoonSettings settings, Sides sides) {
+        this.settings = settings;
+        this.sides = sides;
+    }
+
+    Seen at(int number, Polygon face, Boundary boundary, InscribedCircle circle) {
+        List<Problem> problems = new ArrayList<>();
+        Polygon glass = glass(number, face, circle, problems);
+        CutLimits limits = settings.limits();
+        double widthMm = 2 * circle.radiusMm();
+        if (face.getNumInteriorRing() > 0) {
+            Coordinate at = face.getInteriorRingN(0).getCoordinateN(0);
+            problems.add(CutlineProblems.hole(number, at.x, at.y));
+        }
+        if (widthMm < limits.sliverWidthMm() || face.getArea() < limits.sliverAreaMm2()) {
+            problems.add(CutlineProblems.sliver(number, circle.xMm(), circle.yMm(), widthMm, face.getArea()));
+            return new Seen(glass, problems); // its shape does not matter any more
+        }
+        List<NeedlePoints.Needle> needles = NeedlePoints.of(boundary, limits.needleDeg());
+        for (NeedlePoints.Needle needle : needles) {
+            boolean hard = needle.angleDeg() < limits.hardNeedleDeg();
+            problems.add(CutlineProblems.needlePoint(number, needle.x(), needle.y(), needle.angleDeg(), hard));
+        }
+        if (widthMm < limits.narrowMm()) {
+            problems.add(CutlineProblems.narrowPiece(number, circle.xMm(), circle.yMm(), widthMm));
+        } else if (limits.narrowMm() > 0) {
+            for (NarrowPlaces.Narrow narrow : NarrowPlaces.of(boundary, limits.narrowMm(), limits.needleDeg(), needles)) {
+                problems.add(CutlineProblems.neck(number, narrow.x(), narrow.y(), narrow.widthMm()));
+            }
+        }
+        insideCurves(number, boundary.rings().get(0), problems);
+        return new Seen(glass, problems);
+    }
+
+    private void insideCurves(int number, RingPath outer, List<Problem> problems) {
+        CutLimits limits = settings.limits();
+        if (limits.insideCurve() > 0) {
+            for (InsideCurves.Bay bay : InsideCurves.bays(outer, limits.insideCurve(), limits.insideRadiusMm())) {
+                boolean hard = bay.ratio() > limits.hardInsideCurve() + 0.001; // half a flattened circle is no deeper than half
+                problems.add(CutlineProblems.deepInsideCurve(number, bay.x(), bay.y(), bay.depthMm(), bay.chordMm(), hard));
+            }
+        }
+        if (limits.insideRadiusMm() > 0) {
+            for (InsideCurves.Tight tight : InsideCurves.tight(outer, limits.insideRadiusMm())) {
+                problems.add(CutlineProblems.tightInsideCurve(number, tight.x(), tight.y(), tight.radiusMm()));
+            }
+        }
+    }
+
+    private Polygon glass(int number, Polygon face, InscribedCircle circle, List<Problem> problems) {
+        double inner = settings.join().gapMm() / 2;
+        double outer = settings.edgeAllowanceMm();
+        if (inner == 0 && outer == 0) {
+            return face;
+        }
+        Geometry left = GlassInset.of(face, (from, to) -> sides.isInner(sides.side(from, to)) ? inner : outer);
+        Polygon largest = null;
+        int parts = 0;
+        for (int i = 0; i < left.getNumGeometries(); i++) {
+            if (left.getGeometryN(i) instanceof Polygon part && part.getArea() > SPECK_MM2) {
+                parts++;
+                largest = largest == null || part.getArea() > largest.getArea() ? part : largest;
+            }
+        }
+        if (largest == null) {
+            problems.add(CutlineProblems.gapEatsPiece(number, circle.xMm(), circle.yMm()));
+            return CutNet.GEOMETRY.createPolygon();
+        }
+        if (parts > 1) {
+            Coordinate at = between(left, largest);
+            problems.add(CutlineProblems.gapSplitsPiece(number, at.x, at.y, parts));
+        }
+        return largest;
+    }
+
+    /** Middle of the shortest way from the largest part to another: where the gap took the glass away. */
+    private static Coordinate between(Geometry parts, Polygon largest) {
+        Coordinate[] nearest = null;
+        for (int i = 0; i < parts.getNumGeometries(); i++) {
+            Geometry part = parts.getGeometryN(i);
+            if (part != largest && part.getArea() > SPECK_MM2) {
+                Coordinate[] way = DistanceOp.nearestPoints(largest, part);
+                nearest = nearest == null || way[0].distance(way[1]) < nearest[0].distance(nearest[1]) ? way : nearest;
+            }
+        }
+        return nearest == null ? largest.getCoordinate()
+                : new Coordinate((nearest[0].x + nearest[1].x) / 2, (nearest[0].y + nearest[1].y) / 2);
+    }
+}
