@@ -110,13 +110,14 @@ public final class EaselPainter {
                 continue;
             }
             int[][] through = throughTables(layer.paint());
-            int level = layer.coverage().levelFor(1 / pxPerMm);
+            Coverage coverage = layer.coverageFor(part, pxPerMm, work);
+            int level = coverage.levelFor(1 / pxPerMm);
             for (int y = 0; y < picture.getHeight(); y++) {
                 if (y % ROWS_A_CHECKPOINT == 0) {
                     work.checkpoint();
                 }
                 double yMm = part.topMm() + (y + 0.5) / pxPerMm;
-                layer.coverage().sampleRow(level, part.leftMm() + 0.5 / pxPerMm, 1 / pxPerMm, yMm, covered, width);
+                coverage.sampleRow(level, part.leftMm() + 0.5 / pxPerMm, 1 / pxPerMm, yMm, covered, width);
                 dim(pixels, y * width, covered, through, width);
             }
         }
