@@ -18,6 +18,7 @@ import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
 
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.Identified;
+import saddlebar.model.file.Hashes;
 import saddlebar.model.problem.Refusal;
 
 /**
@@ -32,6 +33,7 @@ public final class ModelResource extends XMIResourceImpl {
 
     private Supplier<String> newId = () -> UUID.randomUUID().toString();
     private boolean broughtUpToDate;
+    private String sha256OnDisk = "";
 
     public ModelResource(URI uri) {
         super(uri);
@@ -60,6 +62,15 @@ public final class ModelResource extends XMIResourceImpl {
         return broughtUpToDate;
     }
 
+    /** Hash of the file as this program last read or saved it; empty if it is not yet there. */
+    String sha256OnDisk() {
+        return sha256OnDisk;
+    }
+
+    void isOnDiskAs(String sha256) {
+        sha256OnDisk = sha256;
+    }
+
     @Override
     protected XMLLoad createXMLLoad() {
         return new GuardedLoad(createXMLHelper());
@@ -74,6 +85,7 @@ public final class ModelResource extends XMIResourceImpl {
     public void doLoad(InputStream in, Map<?, ?> options) throws IOException {
         String where = where();
         byte[] bytes = in.readAllBytes();
+        sha256OnDisk = Hashes.sha256(bytes);
         Formats formats = Formats.current();
         int version = formats.versionOf(where, bytes);
         broughtUpToDate = version != formats.version();
