@@ -82,7 +82,7 @@ final class Fit {
         return angles;
     }
 
-    private static boolean fits(Polygon outline, double angleDeg, double widthMm, double heightMm) {
+    static boolean fits(Polygon outline, double angleDeg, double widthMm, double heightMm) {
         double[] box = boxAt(outline, angleDeg);
         return box[0] <= widthMm + SLACK_MM && box[1] <= heightMm + SLACK_MM;
     }

@@ -37,9 +37,19 @@ public final class StripNesting {
         if (items.stream().allMatch(item -> GridRectangles.takes(item, List.of(reach)))) {
             placeRectangles(items, reach, gapMm, effort, work, candidates);
         } else {
-            throw new UnsupportedOperationException("being written");
+            placeOutlines(items, reach, gapMm, effort, work, candidates);
         }
         return candidates.best();
+    }
+
+    private static void placeOutlines(List<NestItem> items, SheetArea reach, double gapMm, Effort effort, Work work,
+            Candidates candidates) {
+        Budget budget = new Budget(effort, work, WORK_UNITS, Outlines.STEPS_PER_ROUND);
+        Outlines outlines = new Outlines(items, List.of(reach));
+        double area = items.stream().mapToDouble(i -> i.areaMm2() * i.quantity()).sum();
+        outlines.job(gapMm).strip(reach.heightMm(), area / reach.heightMm(), budget, found -> candidates.offer(outlines.placements(found),
+                List.of(new SheetArea(found.length(), reach.heightMm())), found.length(), Outlines.METHOD));
+        budget.finish();
     }
 
     private static void placeRectangles(List<NestItem> items, SheetArea reach, double gapMm, Effort effort, Work work,

@@ -48,11 +48,11 @@ class SheetNestingTest {
     @Test
     void fewestSheetsThenTheSmallestKind() {
         List<NestItem> items = List.of(NestItem.rectangle("big", 250, 350, 1, Turns.QUARTER),
-                NestItem.rectangle("small", 90, 90, 5, Turns.NONE));
+                NestItem.rectangle("small", 90, 90, 4, Turns.NONE));
         List<SheetArea> kinds = List.of(LETTER, new SheetArea(273.4, 425.8));
         Nested nested = SheetNesting.place(items, kinds, 5, Effort.rounds(20), Work.UNWATCHED, b -> { });
         assertEquals(2, nested.sheets());
-        assertEquals(1, nested.areas().stream().filter(kinds.get(0)::equals).count(), "the small ones fit a letter sheet");
+        assertEquals(1, nested.areas().stream().filter(kinds.get(0)::equals).count(), "the four small ones fit a letter sheet");
         Independent.requireValid(items, nested, 5);
     }
 

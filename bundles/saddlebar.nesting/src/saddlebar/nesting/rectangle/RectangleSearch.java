@@ -226,7 +226,7 @@ public final class RectangleSearch {
             if (!budget.step()) {
                 return;
             }
-            double heat = mean * HOT * Math.pow(COLD / HOT, (double) k / length);
+            double heat = mean * HOT * StrictMath.pow(COLD / HOT, (double) k / length);
             Bin before = bins.size() > 1 && chance.below(20) == 0 ? turnOneBin(bins) : null;
             if (before == null) {
                 move.make(order, turned);
@@ -239,7 +239,7 @@ public final class RectangleSearch {
                 }
                 after = fill.fill(order, turned, bins, goal);
                 now = after;
-            } else if (after <= now || chance.share() < Math.exp((now - after) / heat)) {
+            } else if (after <= now || chance.share() < StrictMath.exp((now - after) / heat)) {
                 now = after;
             } else if (before == null) {
                 move.undo(order, turned);
