@@ -42,6 +42,12 @@ public final class SheetPdf {
     /** Largest side of a page, ISO 32000-1, Annex C. */
     private static final double MOST_PT = 14_400;
 
+    /**
+     * The image keeps so far off the page's edges: a viewer that counts an edge on the very border of a px to the next px would stretch the whole
+     * image by one px, which a screen of dots shows as a band.
+     */
+    private static final double INSET_PX = 0.01;
+
     private SheetPdf() {
     }
 
@@ -80,7 +86,7 @@ public final class SheetPdf {
             PDResources resources = new PDResources();
             page.setResources(resources);
             resources.put(COSName.getPDFName("Sheet"), image(document, coded));
-            page.setContents(content(document, widthPt, heightPt));
+            page.setContents(content(document, widthPt, heightPt, INSET_PX / settings.dpi() * Units.PT_PER_INCH));
             PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
@@ -119,8 +125,9 @@ public final class SheetPdf {
         }
     }
 
-    private static PDStream content(PDDocument document, double widthPt, double heightPt) throws IOException {
-        String drawing = String.format(Locale.ROOT, "q %.6f 0 0 %.6f 0 0 cm /Sheet Do Q%n", widthPt, heightPt).replace("\r", "");
+    private static PDStream content(PDDocument document, double widthPt, double heightPt, double insetPt) throws IOException {
+        String drawing = String.format(Locale.ROOT, "q %.6f 0 0 %.6f %.6f %.6f cm /Sheet Do Q\n", widthPt - 2 * insetPt, heightPt - 2 * insetPt,
+                insetPt, insetPt);
         PDStream content = new PDStream(document);
         try (OutputStream out = content.createOutputStream()) {
             out.write(drawing.getBytes(StandardCharsets.US_ASCII));
