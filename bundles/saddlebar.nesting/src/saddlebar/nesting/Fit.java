@@ -1,5 +1,6 @@
 package saddlebar.nesting;
 
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -42,7 +43,7 @@ final class Fit {
         }
         for (NestItem item : items) {
             Polygon outline = item.outline();
-            if (angles(item, outline).noneMatch(angle -> kinds.stream().anyMatch(k -> fits(outline, angle, k.widthMm(), k.heightMm())))) {
+            if (Arrays.stream(angles(item, outline)).noneMatch(angle -> kinds.stream().anyMatch(k -> fits(outline, angle, k.widthMm(), k.heightMm())))) {
                 throw new Refusal("item " + item.id(),
                         "it is " + item.sizeText() + " and fits no sheet; the largest has " + largest.sizeText() + " to use",
                         "take a larger sheet, divide the item, or allow it to be turned");
@@ -53,7 +54,7 @@ final class Fit {
     static void requireInStrip(List<NestItem> items, double heightMm) {
         for (NestItem item : items) {
             Polygon outline = item.outline();
-            if (angles(item, outline).noneMatch(angle -> fits(outline, angle, Double.POSITIVE_INFINITY, heightMm))) {
+            if (Arrays.stream(angles(item, outline)).noneMatch(angle -> fits(outline, angle, Double.POSITIVE_INFINITY, heightMm))) {
                 throw new Refusal("item " + item.id(),
                         "it is " + item.sizeText() + " and does not fit a strip " + NestItem.text(heightMm) + " mm high",
                         "take a higher strip, divide the item, or allow it to be turned");
@@ -62,11 +63,11 @@ final class Fit {
     }
 
     /** The allowed angles; for free turning every half degree and those that lay an edge along x or y. */
-    private static DoubleStream angles(NestItem item, Polygon outline) {
+    static double[] angles(NestItem item, Polygon outline) {
         if (!item.turns().free()) {
-            return item.turns().degrees().stream().mapToDouble(d -> d);
+            return item.turns().degrees().stream().mapToDouble(d -> d).toArray();
         }
-        return DoubleStream.concat(DoubleStream.iterate(0, a -> a < 360, a -> a + 0.5), DoubleStream.of(levelAngles(outline)));
+        return DoubleStream.concat(DoubleStream.iterate(0, a -> a + 0.5).limit(720), DoubleStream.of(levelAngles(outline))).toArray();
     }
 
     /** Angles at which an edge of the convex hull lies along x or y: the smallest box around a shape is at one of them. */

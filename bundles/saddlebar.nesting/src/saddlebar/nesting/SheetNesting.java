@@ -1,5 +1,6 @@
 package saddlebar.nesting;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
@@ -40,9 +41,21 @@ public final class SheetNesting {
         if (items.stream().allMatch(item -> GridRectangles.takes(item, sheetKinds))) {
             placeRectangles(items, sheetKinds, gapMm, effort, work, candidates);
         } else {
-            throw new UnsupportedOperationException("being written");
+            placeOutlines(items, sheetKinds, gapMm, effort, work, candidates);
         }
         return candidates.best();
+    }
+
+    private static void placeOutlines(List<NestItem> items, List<SheetArea> sheetKinds, double gapMm, Effort effort, Work work,
+            Candidates candidates) {
+        Budget budget = new Budget(effort, work, WORK_UNITS, Outlines.STEPS_PER_ROUND);
+        Outlines outlines = new Outlines(items, sheetKinds);
+        outlines.job(gapMm).sheets(sheetKinds.stream().mapToDouble(SheetArea::widthMm).toArray(),
+                sheetKinds.stream().mapToDouble(SheetArea::heightMm).toArray(),
+                items.stream().mapToDouble(i -> i.areaMm2() * i.quantity()).sum(), budget,
+                found -> candidates.offer(outlines.placements(found),
+                        Arrays.stream(found.kinds()).mapToObj(sheetKinds::get).toList(), found.length(), Outlines.METHOD));
+        budget.finish();
     }
 
     private static void placeRectangles(List<NestItem> items, List<SheetArea> sheetKinds, double gapMm, Effort effort, Work work,

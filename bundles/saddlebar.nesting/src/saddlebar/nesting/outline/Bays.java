@@ -35,6 +35,13 @@ final class Bays {
         resize(from.length - 1);
     }
 
+    /** Makes a bay one of another kind, not wider than it was. */
+    void replace(int b, int kindNumber, double width, double bayHeight) {
+        kind[b] = kindNumber;
+        to[b] = from[b] + width;
+        height[b] = bayHeight;
+    }
+
     private void resize(int n) {
         from = Arrays.copyOf(from, n);
         to = Arrays.copyOf(to, n);
@@ -64,6 +71,14 @@ final class Bays {
 
     double area(int b) {
         return (to[b] - from[b]) * height[b];
+    }
+
+    double width(int b) {
+        return to[b] - from[b];
+    }
+
+    int last() {
+        return from.length - 1;
     }
 
     /** Moves the end of the last bay. */

@@ -8,6 +8,8 @@ final class Board {
     private static final float LIGHTEST_RISE = 1.2f;
     private static final float FALL = 0.95f;
 
+    private static final int MOST_MEASURED = 2500;
+
     final ShapeBook book;
     final int n;
     final int[] shape;
@@ -30,9 +32,25 @@ final class Board {
         right = new double[n];
         top = new double[n];
         bottom = new double[n];
-        depth = new float[n][n];
-        weight = new float[n][n];
+        depth = new float[n <= MOST_MEASURED ? n : 0][n];
+        weight = new float[n <= MOST_MEASURED ? n : 0][n];
         forgetWeights();
+    }
+
+    /** Are there few enough for the tables of all pairs? If not, only {@link #put} and {@link #isFree} may be asked. */
+    boolean canMeasure() {
+        return n <= MOST_MEASURED;
+    }
+
+    /** Would the shape overlap none of the others there? */
+    boolean isFree(int i, int asShape, double atX, double atY) {
+        Shape s = book.shape(asShape);
+        for (int j = 0; j < n; j++) {
+            if (j != i && near(s, atX, atY, j) && depthOf(asShape, atX, atY, j) > 0) {
+                return false;
+            }
+        }
+        return true;
     }
 
     void forgetWeights() {

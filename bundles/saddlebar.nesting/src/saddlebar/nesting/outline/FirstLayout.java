@@ -15,7 +15,6 @@ final class FirstLayout {
     private static final int COLUMNS_A_SHAPE = 8;
     private static final int ROWS_A_SHAPE = 8;
     private static final double FINEST_SLIDE = 1e-3;
-    private static final double ANYTHING = Double.MIN_VALUE;
 
     private final Board board;
     private final Bays bays;
@@ -28,9 +27,10 @@ final class FirstLayout {
     private double foundX;
     private double foundY;
 
-    /** Opens one more bay for an entry that fits none of those that are open. */
+    /** Opens one more bay for an entry that has no room in those that are open. */
     interface BayOpener {
-        void openFor(int entry);
+        /** @return false to give up */
+        boolean openFor(int entry);
     }
 
     FirstLayout(Board board, Bays bays, int[][] shapesOf, BayOpener opener, Budget budget) {
@@ -42,7 +42,8 @@ final class FirstLayout {
         scanned = new double[board.book.size()][0];
     }
 
-    void run() {
+    /** Is all placed? */
+    boolean run() {
         for (int i = 0; i < board.n; i++) {
             board.put(i, shapesOf[i][0], AWAY, 0);
         }
@@ -50,14 +51,16 @@ final class FirstLayout {
         for (int i : order) {
             budget.checkpoint();
             int bay = 0;
-            while (!findRoom(i, bay)) {
-                bay++;
-                if (bay == bays.count()) {
-                    opener.openFor(i);
+            while (bay == bays.count() || !findRoom(i, bay)) {
+                if (bay < bays.count()) {
+                    bay++;
+                } else if (!opener.openFor(i)) {
+                    return false;
                 }
             }
             board.put(i, foundShape, foundX, foundY);
         }
+        return true;
     }
 
     private double size(int i) {
@@ -159,6 +162,6 @@ final class FirstLayout {
     }
 
     private boolean isFree(int i, int s, double px, double py) {
-        return board.cost(i, s, px, py, ANYTHING) == 0;
+        return board.isFree(i, s, px, py);
     }
 }

@@ -7,6 +7,7 @@ import saddlebar.nesting.search.Budget;
 
 /** What is to be placed, as the search sees it: a board entry for each copy, the shapes it may take, the areas it may lie in. */
 public final class OutlineJob {
+    private static final long SEED = 1;
     static final double MARGIN = 2e-6; // shapes keep this much more than the gap, for the rounding to the grid of the check
 
     /**
@@ -46,22 +47,49 @@ public final class OutlineJob {
     /** Searches for the shortest strip. */
     public void strip(double height, double leastLength, Budget budget, Consumer<Found> listener) {
         Board board = new Board(book, shapesOf.length);
-        Bays bays = new Bays(largest() + 1);
-        double roomy = 0;
+        Bays bays = new Bays(largest());
+        double roomy = largest();
         for (int[] shapes : shapesOf) {
             roomy += book.shape(shapes[0]).width() + book.gap();
         }
-        bays.open(0, roomy + largest(), height);
+        bays.open(0, roomy, height);
         new FirstLayout(board, bays, shapesOf, entry -> {
             throw new IllegalStateException("a strip that is long enough for all has no room for entry " + entry);
         }, budget).run();
-        new OutlineSearch(board, bays, shapesOf, 1, budget, at -> listener.accept(found(at, bays))).shorten(leastLength);
+        new OutlineSearch(board, bays, shapesOf, SEED, budget, at -> listener.accept(found(at, bays))).shorten(leastLength);
+    }
+
+    /**
+     * Searches for the fewest sheets, then the shortest last.
+     *
+     * @param widths  of each kind of sheet
+     * @param heights of each kind
+     * @param area    of all copies
+     */
+    public void sheets(double[] widths, double[] heights, double area, Budget budget, Consumer<Found> listener) {
+        Board board = new Board(book, shapesOf.length);
+        Bays bays = new Bays(largest());
+        SheetKinds kinds = new SheetKinds(book, shapesOf, widths, heights);
+        new FirstLayout(board, bays, shapesOf, entry -> kinds.openFor(entry, bays), budget).run();
+        if (board.canMeasure()) {
+            OutlineSearch search = new OutlineSearch(board, bays, shapesOf, SEED, budget, at -> listener.accept(found(at, bays)));
+            search.fewer(kinds.fewest(area));
+            kinds.takeSmaller(board, bays, budget);
+            search.shorten(kinds.leastLast(area, bays));
+        } else {
+            kinds.takeSmaller(board, bays, budget);
+            listener.accept(found(board, bays));
+        }
     }
 
     private Found found(Board board, Bays bays) {
         int n = board.n;
+        double end = 0;
+        for (int i = 0; i < n; i++) {
+            end = Math.max(end, board.right(i));
+        }
         Found found = new Found(new int[n], new double[n], new double[n], new double[n], new int[bays.count()],
-                bays.to(bays.count() - 1) - bays.from(bays.count() - 1));
+                end - bays.from(bays.last()));
         for (int i = 0; i < n; i++) {
             int bay = bays.of((board.left(i) + board.right(i)) / 2);
             found.bay[i] = bay;

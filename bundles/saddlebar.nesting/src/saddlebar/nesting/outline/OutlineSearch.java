@@ -29,7 +29,9 @@ final class OutlineSearch {
     private static final double SMALLEST_CUT = 0.001;
     private static final double FIRST_PRESS = 0.0005;
     private static final double LAST_PRESS = 0.00001;
+    private static final double FEWER = 0.5;
     private static final int POOL = 20;
+    private static final double SLACK = 1e-7;
 
     private final Board board;
     private final Bays bays;
@@ -54,49 +56,106 @@ final class OutlineSearch {
         largeFirst = IntStream.range(0, board.n).boxed().sorted(Comparator.comparingDouble(i -> -size(i))).mapToInt(i -> i).toArray();
     }
 
+    /** Tries to do with fewer bays, the last being closed, for at most half of the effort. */
+    void fewer(int fewest) {
+        board.measure();
+        keep();
+        while (bays.count() > Math.max(1, fewest) && budget.spent() < FEWER) {
+            int closed = bays.last();
+            int kind = bays.kind(closed);
+            double width = bays.width(closed);
+            double height = bays.height(closed);
+            bays.closeLast();
+            if (!moveBefore(closed) || !apartBy(FEWER)) {
+                bays.open(kind, width, height);
+                best.restore(board);
+                return;
+            }
+            keep();
+        }
+    }
+
+    /** What lies beyond the last bay goes anywhere into the others; false if it fits none. */
+    private boolean moveBefore(int closed) {
+        double line = bays.to(closed - 1) + SLACK;
+        for (int i = 0; i < board.n; i++) {
+            if (board.right(i) > line && !putAnywhere(i)) {
+                return false;
+            }
+        }
+        board.measure();
+        board.forgetWeights();
+        return true;
+    }
+
+    private boolean putAnywhere(int i) {
+        for (int attempt = 0; attempt < 100; attempt++) {
+            Shape s = board.book.shape(shapesOf[i][chance.below(shapesOf[i].length)]);
+            int bay = chance.below(bays.count());
+            if (bays.takes(s, bay)) {
+                board.put(i, s.number, chance.between(bays.leastX(s, bay), bays.mostX(s, bay)),
+                        chance.between(bays.leastY(s), bays.mostY(s, bay)));
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Shortens the last bay from the layout on the board, which must be free of overlaps. */
     void shorten(double leastLength) {
         board.measure();
         keep();
         explore(leastLength);
         press(leastLength);
-        best.restore(board);
     }
 
     private void explore(double leastLength) {
+        double start = budget.spent();
+        double end = start + (1 - start) * EXPLORE;
         double cut = LARGEST_CUT;
-        while (budget.spent() < EXPLORE && bestLength > leastLength * (1 + 1e-9)) {
+        while (budget.spent() < end && bestLength > leastLength * (1 + 1e-9)) {
             best.restore(board);
-            double length = Math.max(leastLength, bestLength * (1 - cut));
-            cutTo(length);
-            board.forgetWeights();
-            List<Layout> failed = new ArrayList<>();
-            int tries = 0;
-            while (!separation.run(EXPLORE_PATIENCE, EXPLORE_STRIKES)) {
-                tries++;
-                if (budget.spent() >= EXPLORE) {
+            if (!cutTo(Math.max(leastLength, bestLength * (1 - cut)))) {
+                if (cut <= SMALLEST_CUT) {
                     return;
                 }
-                if (tries == 1 && cut > SMALLEST_CUT) {
-                    break; // asked too much: less first
-                }
-                failed.add(separation.best());
-                failed.sort(Comparator.comparingDouble(l -> l.loss));
-                if (failed.size() > POOL) {
-                    failed.remove(failed.size() - 1);
-                }
-                double draw = chance.share();
-                failed.get((int) (draw * draw * failed.size())).restore(board);
-                exchangeTwoLarge();
-                board.forgetWeights();
-            }
-            if (board.loss() == 0) {
-                keep();
-                cut = tries == 0 ? Math.min(LARGEST_CUT, cut * 1.2) : cut;
-            } else {
                 cut = Math.max(SMALLEST_CUT, cut / 2);
+                continue;
+            }
+            board.forgetWeights();
+            if (separation.run(EXPLORE_PATIENCE, EXPLORE_STRIKES)) {
+                keep();
+                cut = Math.min(LARGEST_CUT, cut * 1.2);
+            } else if (cut > SMALLEST_CUT) {
+                cut = Math.max(SMALLEST_CUT, cut / 2); // asked too much: less first
+            } else if (exchangeUntilApart(end)) {
+                keep();
             }
         }
+    }
+
+    private boolean apartBy(double end) {
+        return separation.run(EXPLORE_PATIENCE, EXPLORE_STRIKES) || exchangeUntilApart(end);
+    }
+
+    /** From one of the best failed layouts on, again and again, until nothing overlaps or the effort is spent. */
+    private boolean exchangeUntilApart(double end) {
+        List<Layout> failed = new ArrayList<>();
+        do {
+            if (budget.spent() >= end) {
+                return false;
+            }
+            failed.add(separation.best());
+            failed.sort(Comparator.comparingDouble(l -> l.loss));
+            if (failed.size() > POOL) {
+                failed.remove(failed.size() - 1);
+            }
+            double draw = chance.share();
+            failed.get((int) (draw * draw * failed.size())).restore(board);
+            exchangeTwoLarge();
+            board.forgetWeights();
+        } while (!separation.run(EXPLORE_PATIENCE, EXPLORE_STRIKES));
+        return true;
     }
 
     private void press(double leastLength) {
@@ -105,7 +164,9 @@ final class OutlineSearch {
             double along = Math.min(1, (budget.spent() - start) / Math.max(1e-9, 1 - start));
             double cut = FIRST_PRESS * StrictMath.pow(LAST_PRESS / FIRST_PRESS, along);
             best.restore(board);
-            cutTo(Math.max(leastLength, bestLength * (1 - cut)));
+            if (!cutTo(Math.max(leastLength, bestLength * (1 - cut)))) {
+                return;
+            }
             board.forgetWeights();
             if (separation.run(PRESS_PATIENCE, PRESS_STRIKES)) {
                 keep();
@@ -114,35 +175,53 @@ final class OutlineSearch {
     }
 
     private void keep() {
+        while (bays.count() > 1 && isEmpty(bays.last())) {
+            bays.closeLast();
+        }
         best = new Layout(board, 0);
         bestLength = length();
-        bays.endLast(bestLength);
         listener.accept(board);
     }
 
+    private boolean isEmpty(int bay) {
+        for (int i = 0; i < board.n; i++) {
+            if (board.right(i) > bays.from(bay)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     private double length() {
-        int last = bays.count() - 1;
-        double end = bays.from(last);
+        double end = bays.from(bays.last());
         for (int i = 0; i < board.n; i++) {
             end = Math.max(end, board.right(i));
         }
-        return end - bays.from(last);
+        return end - bays.from(bays.last());
     }
 
-    /** Moves the end; what lies right of a line drawn by lot moves left with it, so that the overlaps arise anywhere. */
-    private void cutTo(double length) {
-        int last = bays.count() - 1;
-        double off = bays.to(last) - bays.from(last) - length;
+    /**
+     * Moves the end of the last bay; what lies right of a line drawn by lot moves left with it, so that the overlaps arise anywhere. What is
+     * then wider than the bay goes elsewhere; false if it cannot.
+     */
+    private boolean cutTo(double length) {
+        int last = bays.last();
+        double off = bestLength - length;
         double line = chance.between(bays.from(last), bays.from(last) + length);
         bays.endLast(length);
         for (int i = 0; i < board.n; i++) {
-            if (board.left(i) >= bays.from(last)) {
+            if (board.left(i) >= bays.from(last) - SLACK) {
                 Shape s = board.book.shape(board.shape[i]);
-                double at = (board.left(i) + board.right(i)) / 2 > line ? board.x[i] - off : board.x[i];
-                board.put(i, board.shape[i], Math.max(bays.leastX(s, last), Math.min(bays.mostX(s, last), at)), board.y[i]);
+                if (bays.takes(s, last)) {
+                    double at = (board.left(i) + board.right(i)) / 2 > line ? board.x[i] - off : board.x[i];
+                    board.put(i, board.shape[i], Math.max(bays.leastX(s, last), Math.min(bays.mostX(s, last), at)), board.y[i]);
+                } else if (!putAnywhere(i)) {
+                    return false;
+                }
             }
         }
         board.measure();
+        return true;
     }
 
     private void exchangeTwoLarge() {
@@ -155,10 +234,11 @@ final class OutlineSearch {
                 double ay = board.y[a] + middleY(a);
                 double bx = board.x[b] + middleX(b);
                 double by = board.y[b] + middleY(b);
-                putMiddle(a, bx, by);
-                putMiddle(b, ax, ay);
-                board.measure();
-                return;
+                if (putMiddle(a, bx, by)) {
+                    putMiddle(b, ax, ay);
+                    board.measure();
+                    return;
+                }
             }
         }
     }
@@ -173,12 +253,16 @@ final class OutlineSearch {
         return (s.minY + s.maxY) / 2;
     }
 
-    private void putMiddle(int i, double atX, double atY) {
+    private boolean putMiddle(int i, double atX, double atY) {
         Shape s = board.book.shape(board.shape[i]);
         int bay = bays.of(atX);
+        if (!bays.takes(s, bay)) {
+            return false;
+        }
         double px = Math.max(bays.leastX(s, bay), Math.min(bays.mostX(s, bay), atX - middleX(i)));
         double py = Math.max(bays.leastY(s), Math.min(bays.mostY(s, bay), atY - middleY(i)));
         board.put(i, board.shape[i], px, py);
+        return true;
     }
 
     private double size(int i) {
