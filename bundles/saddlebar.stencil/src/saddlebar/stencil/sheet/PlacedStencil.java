@@ -4,6 +4,7 @@ import java.util.Objects;
 
 import saddlebar.model.units.Require;
 import saddlebar.model.units.Units;
+import saddlebar.stencil.process.Face;
 
 /**
  * A stencil on a sheet, in the toner view.
@@ -16,10 +17,11 @@ import saddlebar.model.units.Units;
  *                     rows pass
  * @param widthPx      of the bits, before the turn
  * @param heightPx     of the bits, before the turn
- * @param mirrored     whether the process has exchanged left and right of the bits already; the mark beside the stencil shows it
+ * @param face         face of the glass that it paints
+ * @param mirrored     whether left and right of the bits are exchanged already; the mark beside the stencil shows it
  * @param bits         1 = toner, processed
  */
-public record PlacedStencil(String id, String label, double xMm, double yMm, int quarterTurns, int widthPx, int heightPx, boolean mirrored,
+public record PlacedStencil(String id, String label, double xMm, double yMm, int quarterTurns, int widthPx, int heightPx, Face face, boolean mirrored,
         BitSource bits) {
     public PlacedStencil {
         Require.text("id", id);
@@ -29,6 +31,7 @@ public record PlacedStencil(String id, String label, double xMm, double yMm, int
         Require.within("quarterTurns", quarterTurns, 0, 3);
         Require.within("widthPx", widthPx, 1, 1 << 20);
         Require.within("heightPx", heightPx, 1, 1 << 20);
+        Objects.requireNonNull(face, "face");
         Objects.requireNonNull(bits, "bits");
     }
 

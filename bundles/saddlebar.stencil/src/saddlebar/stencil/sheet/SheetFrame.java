@@ -19,7 +19,7 @@ public record SheetFrame(Paper paper, RectMm headMm, RectMm footMm, RectMm usabl
     /** Room that a stencil's number and up-arrow need on one side: stencils at least so far apart always have it. */
     public static final double CAPTION_MM = 4.5;
     static final double HEAD_MM = 8;
-    static final double FOOT_MM = 10;
+    static final double FOOT_MM = 11;
     static final double SPACE_MM = 1;
     static final double REGISTER_MM = 6;
     /** The rule with the half of a figure that stands out at each end. */

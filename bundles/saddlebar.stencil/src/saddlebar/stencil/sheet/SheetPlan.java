@@ -45,4 +45,9 @@ public record SheetPlan(Paper paper, double dpi, double marginMm, StencilProcess
     public SheetFrame frame() {
         return SheetFrame.of(paper, marginMm);
     }
+
+    /** Whether each stencil is mirrored as the process, the side of the mesh and the face ask; if not, somebody ordered it otherwise. */
+    public boolean mirroredByRule() {
+        return stencils.stream().allMatch(stencil -> stencil.mirrored() == process.mirrored(touches, stencil.face()));
+    }
 }
