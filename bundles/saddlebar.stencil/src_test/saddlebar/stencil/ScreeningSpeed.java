@@ -1,8 +1,11 @@
 package saddlebar.stencil;
 
 import java.io.PrintStream;
+import java.lang.management.ManagementFactory;
 import java.util.Locale;
 
+import saddlebar.stencil.limits.LimitsCheck;
+import saddlebar.stencil.limits.LimitsFound;
 import saddlebar.stencil.tone.ToneTable;
 
 /**
@@ -35,6 +38,14 @@ public final class ScreeningSpeed {
         measure(out, "bluenoise 1 px", "bluenoise", recipe.withDotMm(0.021), gray, rounds);
         measure(out, "greennoise 1 px", "greennoise", recipe.withDotMm(0.021), gray, rounds);
         measure(out, "solid", "solid", recipe, gray, rounds);
+        limits(out, "limits of 8 px on am 40 lpi", "am", recipe, gray, 0.163, 0.15);
+        limits(out, "limits of 8 px on 12 px dots", "diffusion", recipe, gray, 0.163, 0.15);
+        limits(out, "limits of 47 px on am 40 lpi", "am", recipe, gray, 1, 1);
+    }
+
+    /** Time that this thread had a processor, so that a busy machine does not count. */
+    private static long cpuNanos() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static void measure(PrintStream out, String what, String method, ScreeningRecipe recipe, byte[] gray, int rounds) {
@@ -49,9 +60,9 @@ public final class ScreeningSpeed {
             painted = 0;
             for (int row = 0; row < ROWS; row += rowsAtOnce) {
                 System.arraycopy(gray, row * WIDTH, band, 0, band.length);
-                long start = System.nanoTime();
+                long start = cpuNanos();
                 screener.screen(band, rowsAtOnce, bits);
-                nanos += System.nanoTime() - start;
+                nanos += cpuNanos() - start;
                 for (long word : bits) {
                     painted += Long.bitCount(word);
                 }
@@ -61,5 +72,23 @@ public final class ScreeningSpeed {
         java.util.Arrays.sort(mpxPerS);
         out.printf(Locale.ROOT, "%-26s %8.0f Mpx/s (best %.0f), %.4f painted%n", what, mpxPerS[rounds / 2], mpxPerS[rounds - 1],
                 (double) painted / WIDTH / ROWS);
+    }
+
+    private static void limits(PrintStream out, String what, String method, ScreeningRecipe recipe, byte[] gray, double openMm, double bridgeMm) {
+        long[] bits = new long[ROWS * ((WIDTH + 63) >> 6)];
+        Screener screener = ScreeningMethods.ownMethods().method(method).start(recipe, ToneTable.linear(), WIDTH, ROWS);
+        for (int i = 0; i < gray.length; i++) {
+            gray[i] = (byte) (i % WIDTH * 256 / WIDTH); // without noise
+        }
+        screener.screen(gray, ROWS, bits);
+        for (int round = 0; round < 3; round++) {
+            long start = cpuNanos();
+            LimitsCheck check = new LimitsCheck(WIDTH, ROWS, recipe.dpi(), openMm, bridgeMm);
+            check.add(bits, ROWS);
+            LimitsFound found = check.finish();
+            out.printf(Locale.ROOT, "%-26s %8.0f Mpx/s, %d too fine, %d bridges lost, %d islands of %.0f cells%n", what,
+                    1e3 * WIDTH * ROWS / (cpuNanos() - start), found.tooFine(), found.bridgesLost(), found.looseIslands(),
+                    WIDTH * ROWS / 900.0);
+        }
     }
 }

@@ -11,9 +11,12 @@ import saddlebar.stencil.ScreeningRecipe.Edge;
  */
 final class SpreadRows implements RowDecider {
     private static final int ROWS_BELOW = 2;
+    /** Px on either side of a row that take what falls outside. */
+    private static final int MARGIN = 2;
 
     private final int dots;
     private final Spread[] byLevel;
+    private final double[][] shareByLevel;
     private final boolean serpentine;
     private final boolean shareAtEdge;
     private final double[][] carried;
@@ -25,7 +28,12 @@ final class SpreadRows implements RowDecider {
         this.byLevel = byLevel;
         this.serpentine = serpentine;
         this.shareAtEdge = edge == Edge.SHARED;
-        this.carried = new double[ROWS_BELOW + 1][dots];
+        this.carried = new double[ROWS_BELOW + 1][dots + 2 * MARGIN];
+        this.shareByLevel = new double[byLevel.length][];
+        for (int level = 0; level < byLevel.length; level++) {
+            Spread spread = byLevel[level];
+            shareByLevel[level] = Arrays.stream(spread.weight()).mapToDouble(weight -> (double) weight / spread.divisor()).toArray();
+        }
     }
 
     @Override
@@ -35,38 +43,48 @@ final class SpreadRows implements RowDecider {
         boolean leftwards = serpentine && (y & 1) == 1;
         int step = leftwards ? -1 : 1;
         for (int i = 0, x = leftwards ? dots - 1 : 0; i < dots; i++, x += step) {
-            double wanted = (double) coverage[x] / ONE;
-            double v = wanted + here[x];
-            boolean paints = v >= 0.5;
-            if (paints) {
-                painted[fromWord + (x >> 6)] |= 1L << 63 - (x & 63);
+            double v = (double) coverage[x] / ONE + here[x + MARGIN];
+            int bit = v >= 0.5 ? 1 : 0;
+            painted[fromWord + (x >> 6)] |= (long) bit << 63 - (x & 63);
+            int level = byLevel.length == 1 ? 0 : (int) (255L * coverage[x] + ONE / 2 >> 28);
+            if (shareAtEdge && (x < MARGIN || x >= dots - MARGIN)) {
+                shareInside(byLevel[level], v - bit, x, step);
+            } else {
+                spread(byLevel[level], shareByLevel[level], v - bit, x + MARGIN, step);
             }
-            Spread spread = byLevel.length == 1 ? byLevel[0] : byLevel[(int) Math.round(wanted * 255)];
-            spread(spread, paints ? v - 1 : v, x, step);
         }
         Arrays.fill(here, 0);
         y++;
     }
 
-    private void spread(Spread spread, double error, int x, int step) {
+    private void spread(Spread spread, double[] share, double error, int at, int step) {
         int[] dx = spread.dx();
-        int[] weight = spread.weight();
-        int sum = spread.divisor();
-        if (shareAtEdge) {
-            sum = 0;
-            for (int tap = 0; tap < dx.length; tap++) {
-                int to = x + step * dx[tap];
-                sum += to >= 0 && to < dots ? weight[tap] : 0;
+        int[] dy = spread.dy();
+        double[] row = carried[y % carried.length];
+        int rowsDown = 0;
+        for (int tap = 0; tap < share.length; tap++) {
+            if (dy[tap] != rowsDown) { // taps come row by row
+                rowsDown = dy[tap];
+                row = carried[(y + rowsDown) % carried.length];
             }
-            if (sum == 0) {
-                return;
+            row[at + step * dx[tap]] += error * share[tap];
+        }
+    }
+
+    private void shareInside(Spread spread, double error, int x, int step) {
+        int sum = 0;
+        for (int tap = 0; tap < spread.dx().length; tap++) {
+            sum += isInside(x + step * spread.dx()[tap]) ? spread.weight()[tap] : 0;
+        }
+        for (int tap = 0; tap < spread.dx().length; tap++) {
+            int to = x + step * spread.dx()[tap];
+            if (isInside(to) && sum > 0) {
+                carried[(y + spread.dy()[tap]) % carried.length][to + MARGIN] += error * spread.weight()[tap] / sum;
             }
         }
-        for (int tap = 0; tap < dx.length; tap++) {
-            int to = x + step * dx[tap];
-            if (to >= 0 && to < dots) {
-                carried[(y + spread.dy()[tap]) % carried.length][to] += error * weight[tap] / sum;
-            }
-        }
+    }
+
+    private boolean isInside(int x) {
+        return x >= 0 && x < dots;
     }
 }
