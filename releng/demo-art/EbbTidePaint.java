@@ -96,9 +96,9 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
                     204 + (inner + outer) / 2 * StrictMath.sin(a + turn), 185 + outer * c, 204 + outer * d);
         }
         s.stain.flat(Curve.circle(185, 204, 38).path(), 0.55);
-        Area ring = new Area(Curve.circle(185, 204, 120).path());
+        Area ring = new Area(Curve.circle(185, 204, 74).path());
         ring.subtract(new Area(Curve.circle(185, 204, 41).path()));
-        s.stain.within(land(TOP, 300)).radial(ring, 185, 204, 120, 120, 0, 0.33, 0.85, 0.6, 0.5, 1, 0);
+        s.stain.within(halo.path()).radial(ring, 185, 204, 74, 74, 0, 0.54, 0.3, 0.7, 0.8, 1, 0.4);
         for (int i = 0; i < 4; i++) {
             double y = 188 + 11 * i;
             double half = 26 - 2.5 * Math.abs(i - 1.4) * Math.abs(i - 1.4);

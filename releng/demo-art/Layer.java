@@ -13,6 +13,11 @@ final class Layer {
     /** A share of the way along a gradient and how dense the paint is there, 0 to 1. */
     private static final String STOP = "<stop offset=\"%s\" stop-color=\"#000\" stop-opacity=\"%s\"/>";
 
+    private static final double FINE_MM = 0.01;
+    /** Soft shading needs no finer outline. */
+    private static final double SOFT_MM = 0.1;
+    private static final double CRUMB_MM = 2;
+
     private final String key;
     private final List<String> marks;
     private final List<String> gradients;
@@ -116,22 +121,34 @@ final class Layer {
     }
 
     private void mark(Shape shape, String paint) {
-        Rectangle2D box = shape.getBounds2D();
+        double unit = key.equals("matt") ? SOFT_MM : FINE_MM;
         String data;
-        if (mask.contains(box)) {
-            data = data(shape.getPathIterator(null));
+        if (mask.contains(shape.getBounds2D()) || inside(shape)) {
+            data = data(shape.getPathIterator(null), unit);
         } else {
             Area seen = new Area(shape);
             seen.intersect(mask);
-            data = data(seen.getPathIterator(null));
+            Rectangle2D box = seen.getBounds2D();
+            // what is left of a stroke at the edge of its region must still be a mark, not a crumb
+            data = Math.max(box.getWidth(), box.getHeight()) < CRUMB_MM ? "" : data(seen.getPathIterator(null), unit);
         }
         if (!data.isEmpty()) {
             marks.add("<path" + paint + " d=\"" + data + "\"/>");
         }
     }
 
-    /** Path data with relative commands, rounded to 0.01 mm without the rounding adding up. */
+    private boolean inside(Shape shape) {
+        Area over = new Area(shape);
+        over.subtract(mask);
+        return over.isEmpty();
+    }
+
     static String data(PathIterator it) {
+        return data(it, FINE_MM);
+    }
+
+    /** Path data with relative commands, rounded to the unit given without the rounding adding up. */
+    static String data(PathIterator it, double unitMm) {
         StringBuilder out = new StringBuilder();
         double[] c = new double[6];
         long x = 0;
@@ -153,8 +170,8 @@ final class Layer {
             StringBuilder step = new StringBuilder();
             boolean still = true;
             for (int i = 0; i < pairs; i++) {
-                long px = Math.round(c[2 * i] * 100);
-                long py = Math.round(c[2 * i + 1] * 100);
+                long px = hundredths(c[2 * i], unitMm);
+                long py = hundredths(c[2 * i + 1], unitMm);
                 boolean absolute = kind == PathIterator.SEG_MOVETO;
                 append(step, absolute ? px : px - x);
                 append(step, absolute ? py : py - y);
@@ -163,8 +180,8 @@ final class Layer {
             if (still && kind != PathIterator.SEG_MOVETO) {
                 continue;
             }
-            x = Math.round(c[2 * pairs - 2] * 100);
-            y = Math.round(c[2 * pairs - 1] * 100);
+            x = hundredths(c[2 * pairs - 2], unitMm);
+            y = hundredths(c[2 * pairs - 1], unitMm);
             if (kind == PathIterator.SEG_MOVETO) {
                 startX = x;
                 startY = y;
@@ -178,6 +195,10 @@ final class Layer {
             last = command;
         }
         return out.toString();
+    }
+
+    private static long hundredths(double mm, double unitMm) {
+        return Math.round(mm / unitMm) * Math.round(unitMm * 100);
     }
 
     private static void append(StringBuilder out, long hundredths) {

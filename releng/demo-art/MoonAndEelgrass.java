@@ -23,7 +23,6 @@ final class MoonAndEelgrass {
         window.bed.cut();
         window.glaze();
         new MoonAndEelgrassPaint(window.s, window.bed, window.moon, window.surface).paint();
-        window.bed.paint();
         return window.s;
     }
 
@@ -68,8 +67,8 @@ final class MoonAndEelgrass {
     private void glaze() {
         String[][] pieces = {
             // sky
-            {"284,146", "bone", "pale straw"}, {"269,81", "pale water", "honey"}, {"312,85", "pale straw", "coral"}, {"219,129", "pale straw", "coral"}, {"348,135", "pale water", "honey"},
-            {"227,181", "pale water", "honey"}, {"334,190", "pale straw", "coral"}, {"220,55", "night blue", "plum"}, {"340,60", "dusk violet", "dusk violet"},
+            {"284,146", "bone", "pale straw"}, {"269,81", "bone", "honey"}, {"312,85", "pale straw", "coral"}, {"219,129", "pale straw", "coral"}, {"348,135", "bone", "honey"},
+            {"227,181", "bone", "honey"}, {"334,190", "pale straw", "coral"}, {"220,55", "night blue", "plum"}, {"340,60", "dusk violet", "dusk violet"},
             {"174,109", "dusk violet", "dusk violet"}, {"395,128", "night blue", "plum"}, {"148,178", "river blue", "rose"}, {"417,186", "dusk violet", "rose"},
             // water, from the left
             {"91,239", "river blue", "lavender"}, {"100,298", "teal", "slate"}, {"78,351", "deep sea", "dusk violet"}, {"100,391", "teal", "plum"},

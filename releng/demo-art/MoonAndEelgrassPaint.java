@@ -7,6 +7,18 @@ import java.util.Random;
 
 /** Moon, air, water and ring of the third window. */
 record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
+    private static final Curve SAND = Curve.through(104, 430, 126, 420, 166, 416, 240, 428, 310, 416, 360, 420, 404, 426);
+
+    private static Area sand(Area water) {
+        Path2D path = SAND.path();
+        path.lineTo(404, 480);
+        path.lineTo(100, 480);
+        path.closePath();
+        Area sand = new Area(path);
+        sand.intersect(water);
+        return sand;
+    }
+
     void paint() {
         Area inside = new Area(Curve.circle(250, 250, 224).path());
         Path2D below = surface.path();
@@ -23,20 +35,25 @@ record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
         moonFace();
         water(water);
         ground(water);
+        Area deep = new Area(water);
+        deep.subtract(sand(water));
+        bed.paint(deep);
     }
 
     /** One piece of the ring as it lies on the right, around the x axis through the middle: a wave between two lines of foam, left clear. */
     private void ring() {
         Area ground = new Area(Curve.join(List.of(Curve.arc(250, 250, 245.5, -13.6, 13.6), Curve.through(polar(245.5, 13.6, 228.8, 13.5)), Curve.arc(250, 250, 228.8, 13.5, -13.5),
                 Curve.through(polar(228.8, -13.5, 245.5, -13.6)))).path());
-        for (int i = 0; i < 4; i++) {
-            double a = -10.6 + 6.6 * i;
-            Curve wave = Curve.through(polar(231.5, a - 2.2, 232.5, a + 0.6, 237, a + 2.9, 241.2, a + 2.2, 241.6, a + 0.6, 239.4, a, 237.6, a + 0.8));
-            ground.subtract(new Area(Brush.stroke(wave, 0.8, 3.4, 4.2, 3.0, 0.9)));
-            double[] d = polar(233.4, a + 3.6);
-            ground.subtract(new Area(Curve.circle(d[0], d[1], 1.5).path()));
-            d = polar(242.2, a - 1.2);
-            ground.subtract(new Area(Curve.circle(d[0], d[1], 1.2).path()));
+        for (int i = 0; i < 3; i++) {
+            double a = -8.4 + 8.8 * i;
+            Curve wave = Curve.through(polar(230.6, a - 4.6, 231.6, a - 2.4, 235.2, a + 0.5, 240.2, a + 1.9, 243, a + 0.7, 242, a - 0.9, 239.4, a - 1.1, 238.2, a - 0.1));
+            ground.subtract(new Area(Brush.stroke(wave, 0.7, 1.8, 3.6, 3.4, 2.4, 1.8, 1.2, 0.7)));
+            Curve swell = Curve.through(polar(230.8, a - 0.6, 232.6, a + 1.2, 235.4, a + 2.4, 238.4, a + 3.4));
+            ground.subtract(new Area(Brush.stroke(swell, 0.6, 1.6, 1.6, 0.6)));
+            double[] d = polar(242.2, a + 4.2);
+            ground.subtract(new Area(Curve.circle(d[0], d[1], 1.3).path()));
+            d = polar(238.6, a - 3.9);
+            ground.subtract(new Area(Curve.circle(d[0], d[1], 1).path()));
         }
         List<AffineTransform> places = new ArrayList<>();
         for (int i = 0; i < MoonAndEelgrass.RING_PIECES; i++) {
@@ -77,18 +94,17 @@ record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
                 halo.stroke(Brush.w(0.3, 0.8 + 0.3 * (k % 3), 0.3), Curve.arc(284, 146, 55 + 6 * r, from, from + 13 + (k * 5 + r * 3) % 9));
             }
         }
-        s.stain.within(air).radial(Curve.circle(284, 146, 118).path(), 284, 146, 118, 118, 0, 0, 0.1, 0.4, 0.15, 0.44, 0.6, 0.7, 0.4, 1, 0);
+        s.stain.within(air).radial(Curve.circle(284, 146, 84).path(), 284, 146, 84, 84, 0, 0, 0.08, 0.56, 0.14, 0.62, 0.7, 1, 0.3);
         // stars
         double[][] stars = {{150, 66, 7}, {190, 50, 4}, {226, 64, 5}, {118, 84, 3.4}, {330, 54, 6}, {366, 70, 4}, {248, 42, 3.2}, {304, 40, 3.4}, {398, 112, 6}, {424, 132, 3.6}, {372, 124, 3.4}, {112, 112, 5},
-            {170, 114, 4}, {140, 128, 3}, {398, 78, 3}, {210, 34, 3}, {436, 186, 3.4}, {70, 178, 3}};
+            {170, 114, 4}, {140, 128, 3}, {398, 78, 3}, {210, 34, 3}};
         Area lights = new Area();
         for (double[] st : stars) {
-            Area star = star(st[0], st[1], st[2] * 1.25);
+            Area star = star(st[0], st[1], st[2] * 1.9);
             lights.add(star);
             Area edge = new Area(star);
-            edge.subtract(star(st[0], st[1], st[2] * 0.8));
+            edge.subtract(star(st[0], st[1], st[2] * 1.9 - 1.5));
             s.trace.solid(edge);
-            s.stain.breath(st[0], st[1], st[2] * 1.8, st[2] * 1.8, 0, 0.8);
         }
         // the night is laid on as an even matt that deepens upwards; stars are wiped out of it
         s.matt.within(open).outside(lights).linear(Motif.rectangle(20, 20, 460, 210), 0, 24, 0, 200, 0, 0.5, 0.5, 0.28, 1, 0);
@@ -135,6 +151,7 @@ record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
         Area open = new Area(water);
         open.subtract(bed.grass());
         open.subtract(bed.fish());
+        open.subtract(sand(water));
         Layer trace = s.trace.within(open);
         Layer matt = s.matt.within(open);
         // just under the surface the light breaks
@@ -154,8 +171,8 @@ record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
             stain.flat(Brush.stroke(Curve.through(x - half, y, x - half * 0.3, y - 2.4, x + half * 0.3, y + 2, x + half, y - 0.6), 0.4, 4.6, 3.4, 0.4), 0.7);
         }
         // thin young blades, painted only
-        Layer thin = s.trace.within(water).outside(bed.fish()).outside(bed.grass());
-        Layer thinMatt = s.matt.within(water).outside(bed.fish()).outside(bed.grass());
+        Layer thin = s.trace.within(open);
+        Layer thinMatt = s.matt.within(open);
         double[][] young = {{84, 430, 70, 384, 78, 330, 104, 284, 112, 250}, {180, 424, 168, 388, 172, 360, 190, 352}, {104, 430, 96, 390, 102, 360, 122, 330},
             {340, 424, 330, 380, 344, 330, 368, 290}, {430, 420, 440, 376, 432, 330, 446, 286, 462, 262}, {412, 424, 420, 390, 428, 372}, {190, 424, 186, 396, 196, 372}};
         for (double[] b : young) {
@@ -172,13 +189,8 @@ record MoonAndEelgrassPaint(Sheet s, Seabed bed, Curve moon, Curve surface) {
     }
 
     private void ground(Area water) {
-        Curve top = Curve.through(104, 430, 126, 420, 166, 416, 240, 428, 310, 416, 360, 420, 404, 426);
-        Path2D path = top.path();
-        path.lineTo(404, 480);
-        path.lineTo(100, 480);
-        path.closePath();
-        Area sand = new Area(path);
-        sand.intersect(water);
+        Curve top = SAND;
+        Area sand = sand(water);
         Layer trace = s.trace.within(sand);
         Patch field = new Patch(top, Curve.through(104, 440, 160, 462, 250, 474, 340, 462, 404, 430));
         Motif.combed(trace, field, 0.02, 0.98, 0.12, 0.95, 6, 6, 1.3, 341);

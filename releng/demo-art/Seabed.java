@@ -59,10 +59,10 @@ final class Seabed {
         return samples[c.segment()][2] + (samples[c.segment() + 1][2] - samples[c.segment()][2]) * c.share();
     }
 
-    void paint() {
+    void paint(Area water) {
         Area before = fish();
-        Layer trace = s.trace.outside(before);
-        Layer matt = s.matt.outside(before);
+        Layer trace = s.trace.within(water).outside(before);
+        Layer matt = s.matt.within(water).outside(before);
         for (Curve[] b : blades) {
             Patch blade = new Patch(b[0], b[1]);
             Layer in = matt.within(blade.outline());
@@ -100,7 +100,7 @@ final class Seabed {
             trace.stroke(Brush.w(0.4, 1.3 * k, 0.4), fish.line(0.34, 0.6 + 0.03 * i, 0.4, 0.62 + 0.05 * i, 0.47, 0.62 + 0.08 * i));
         }
         // fins, outside the body
-        Layer water = s.trace.outside(body);
+        Layer water = s.trace.within(Curve.circle(250, 250, 222).path()).outside(body);
         double[] t = fish.points(0.985, 0.5);
         for (int i = -4; i <= 4; i++) {
             double reach = (21 + 2.2 * Math.abs(i)) * k;
