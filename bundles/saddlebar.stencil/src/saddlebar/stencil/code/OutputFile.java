@@ -16,7 +16,7 @@ import saddlebar.stencil.BitBands;
  * A pending file whose every failure to write is told as a {@link LockedException} with the target's name, so that it is never taken for a fault
  * of the bits that are being written. Closed without {@link #commit()} it leaves nothing behind.
  */
-final class OutputFile extends OutputStream {
+public final class OutputFile extends OutputStream {
     private final Path target;
     private final PendingFile pending;
     private final OutputStream out;
@@ -27,7 +27,8 @@ final class OutputFile extends OutputStream {
         this.out = pending.out();
     }
 
-    static OutputFile open(Path target, boolean replace) throws LockedException {
+    /** @throws LockedException if the target is a folder, exists and may not be replaced, or its folder cannot be written */
+    public static OutputFile open(Path target, boolean replace) throws LockedException {
         if (Files.isDirectory(target)) {
             throw new LockedException(target + " is a folder; name a file in it");
         }
@@ -69,7 +70,7 @@ final class OutputFile extends OutputStream {
     }
 
     /** Where the bytes are now, all of them; for whoever reads back before the commit. */
-    Path written() throws LockedException {
+    public Path written() throws LockedException {
         flush();
         return pending.hidden();
     }
@@ -92,7 +93,7 @@ final class OutputFile extends OutputStream {
     }
 
     /** The only moment at which the world sees a change. */
-    void commit() throws LockedException {
+    public void commit() throws LockedException {
         try {
             pending.commit();
         } catch (IOException e) {

@@ -17,7 +17,7 @@ import saddlebar.stencil.BitPicture;
  * and passing: the height of the sheet does not matter.
  *
  * <p>Where what prints is white, the ground is toner to the sheet's very edge and marks are openings in it; otherwise the ground is clear and marks
- * are toner. Either way marks would print: see the tape plan.
+ * are toner. Either way marks would print: see {@link TapePlan}.
  */
 public final class ComposedSheet implements BitBands {
     private static final int ROWS_AT_ONCE = 64;

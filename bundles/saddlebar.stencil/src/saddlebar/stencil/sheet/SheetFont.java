@@ -77,6 +77,15 @@ final class SheetFont implements AutoCloseable {
         return new String(letters, 0, keep).strip() + "\u2026";
     }
 
+    /** The text with letters that the font lacks replaced by a question mark, for writers that refuse them. */
+    String shown(String text) throws IOException {
+        StringBuilder shown = new StringBuilder(text.length());
+        for (int c : text.codePoints().toArray()) {
+            shown.appendCodePoint(glyph(c) == 0 ? '?' : c);
+        }
+        return shown.toString();
+    }
+
     private int glyph(int codePoint) throws IOException {
         return font.getUnicodeCmapLookup().getGlyphId(codePoint);
     }

@@ -6,8 +6,6 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 
-import saddlebar.stencil.process.TonerSide;
-
 /**
  * Draws the marks of one sheet as outlines in mm. All words read right in the toner view, however the stencils lie: that they do is the sign that
  * the sheet came out of the printer as it was meant.
@@ -61,9 +59,9 @@ final class SheetMarks {
         SheetLabel label = plan.label();
         String counted = words.of("label.sheet", "", String.valueOf(label.number()), String.valueOf(label.of()));
         String commission = font.fitted(label.commission(), LABEL_EM_MM, mostMm - font.widthMm(counted, LABEL_EM_MM));
-        String first = words.of("label.sheet", commission, String.valueOf(label.number()), String.valueOf(label.of()));
+        String first = words.ofSheet(new SheetLabel(commission, label.number(), label.of(), ""));
         String second = words.of("label.paper", plan.paper().name(), plan.paper().sides(), Sides.mm(plan.dpi()), words.ofProcess(plan.process().key()),
-                side(plan.touches()));
+                words.ofSide(plan.touches()));
         if (!label.note().isEmpty()) {
             second += words.of("label.note", label.note());
         }
@@ -105,7 +103,7 @@ final class SheetMarks {
         String title = words.of("reading.title");
         Path2D outline = font.outline(title, leftMm, yMm, TITLE_EM_MM);
         String first = plan.mirroredByRule() ? "reading.right" : "reading.byHand";
-        String[] lines = {words.of(first), words.of("reading.lay", side(plan.touches())), words.of("reading.wrong")};
+        String[] lines = {words.of(first), words.of("reading.lay", words.ofSide(plan.touches())), words.of("reading.wrong")};
         yMm += 0.3;
         for (String line : lines) {
             yMm += LINE_MM;
@@ -113,10 +111,6 @@ final class SheetMarks {
         }
         RectMm box = new RectMm(leftMm, foot.yMm(), SheetFrame.READING_MM, SheetFrame.FOOT_MM);
         marks.add(new Mark(Mark.Kind.READING, title, box, outline));
-    }
-
-    private String side(TonerSide side) {
-        return words.of("side." + side.key());
     }
 
     /** An outline turned by quarters about the middle of a box and, before that, left and right exchanged. */

@@ -7,7 +7,10 @@ import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Properties;
+
+import saddlebar.stencil.process.TonerSide;
 
 /** The words that stand on sheets, proofs and tape plans, from {@code words.properties}; another language is another such file. */
 final class SheetWords {
@@ -24,15 +27,23 @@ final class SheetWords {
 
     /** The words of a key with its places {0}, {1} filled in. */
     String of(String key, Object... values) {
-        String pattern = words.getProperty(key);
-        if (pattern == null) {
-            throw new IllegalArgumentException("there are no words for " + key);
-        }
-        return new MessageFormat(pattern, Locale.ROOT).format(values);
+        return ifAny(key, values).orElseThrow(() -> new IllegalArgumentException("there are no words for " + key));
+    }
+
+    Optional<String> ifAny(String key, Object... values) {
+        return Optional.ofNullable(words.getProperty(key)).map(pattern -> new MessageFormat(pattern, Locale.ROOT).format(values));
     }
 
     /** The words of a process; one that came with another bundle is called by its key. */
     String ofProcess(String key) {
         return words.getProperty("process." + key, key.replace('-', ' '));
+    }
+
+    String ofSide(TonerSide side) {
+        return of("side." + side.key());
+    }
+
+    String ofSheet(SheetLabel label) {
+        return of("label.sheet", label.commission(), String.valueOf(label.number()), String.valueOf(label.of()));
     }
 }
