@@ -17,6 +17,7 @@ import saddlebar.stencil.code.ReducedGray;
 public final class SheetProof {
     private static final double EM_MM = 3.2;
     private static final double BORDER_MM = 8;
+    private static final double HATCH_MM = 4;
 
     private SheetProof() {
     }
@@ -35,7 +36,7 @@ public final class SheetProof {
         try (SheetFont font = new SheetFont()) {
             double sheetMm = Units.mmOfPx(gray.getHeight(), dpi);
             PlanDrawing drawing = new PlanDrawing(font);
-            TapeDrawing.areas(drawing, tape.areas(), 0, 0, 1, 2.4);
+            TapeDrawing.areas(drawing, tape.areas(), 0, 0, 1, HATCH_MM);
             double mostMm = plan.paper().widthMm() - 2 * BORDER_MM;
             double lineMm = sheetMm + BORDER_MM + EM_MM;
             String title = font.fitted(new SheetWords().of("proof.title", tape.sheet()), 1.4 * EM_MM, mostMm);

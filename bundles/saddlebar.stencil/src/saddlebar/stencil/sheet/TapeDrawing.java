@@ -19,7 +19,7 @@ final class TapeDrawing {
      * Hatches the areas of a plan.
      *
      * @param scale   mm of the drawing a mm of the sheet
-     * @param pitchMm distance of the hatch lines in the drawing
+     * @param pitchMm distance of the hatch lines in the drawing; what lies under them must still be seen
      */
     static void areas(PlanDrawing drawing, List<TapeArea> areas, double xMm, double yMm, double scale, double pitchMm) {
         for (TapeArea area : areas) {
@@ -30,7 +30,7 @@ final class TapeDrawing {
     }
 
     private static void hatch(PlanDrawing drawing, RectMm box, TapeArea.Kind kind, double pitchMm) {
-        double strokeMm = pitchMm / 6;
+        double strokeMm = Math.min(0.2, pitchMm / 6);
         Path2D lines = new Path2D.Double(Path2D.WIND_NON_ZERO);
         if (kind != TapeArea.Kind.HEAD && kind != TapeArea.Kind.FOOT) {
             diagonals(lines, box, pitchMm, strokeMm, true);
