@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 
 import saddlebar.model.commission.ArtworkReference;
 import saddlebar.model.commission.Commission;
+import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.JoinKind;
 import saddlebar.model.commission.LayerRole;
@@ -98,10 +99,9 @@ public final class FactsReader {
         if (art.isPresent() && cutline.isEmpty()) {
             tell("no-cutline", window.getName(), "no layer of the artwork is named as its cutline; bring it again with its role");
         }
-        JoinKind join = panel.eIsSet(saddlebar.model.commission.CommissionPackage.Literals.PANEL__JOIN) ? panel.getJoin() : commission.getJoin();
+        JoinKind join = panel.eIsSet(CommissionPackage.Literals.PANEL__JOIN) ? panel.getJoin() : commission.getJoin();
         double gapMm = panel.getGapMm() != null ? panel.getGapMm() : commission.getGapMm();
-        List<PieceFacts> pieces = panel.getPieces().stream().filter(piece -> !piece.isRetired() && piece.getNet() != null)
-                .map(piece -> new PieceFacts(piece.getId(), piece.getNumber(), piece.getFace(), piece.getNet()))
+        List<PieceFacts> pieces = panel.getPieces().stream().filter(piece -> !piece.isRetired() && piece.getNet() != null).map(PieceFacts::of)
                 .sorted(Comparator.comparingInt(PieceFacts::number)).toList();
         int highest = panel.getPieces().stream().mapToInt(Piece::getNumber).max().orElse(0);
         List<LayerFacts> layers = panel.getLayers().stream().filter(layer -> layer.getRole() != LayerRole.CUTLINE && !layer.isByHand())

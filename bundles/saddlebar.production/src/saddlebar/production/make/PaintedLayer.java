@@ -16,8 +16,8 @@ import saddlebar.production.facts.LayerFacts;
  * @param pieces all pieces of the panel
  * @param piecesKey content key of the pieces
  */
-record PaintedLayer(PlacedPanel placed, LayerFacts layer, ArtFile art, List<CutPiece> pieces, String piecesKey) {
-    PaintedLayer {
+public record PaintedLayer(PlacedPanel placed, LayerFacts layer, ArtFile art, List<CutPiece> pieces, String piecesKey) {
+    public PaintedLayer {
         pieces = List.copyOf(pieces);
     }
 

@@ -1,0 +1,128 @@
+package saddlebar.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ServiceScope;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import saddlebar.artwork.ReadSettings;
+import saddlebar.model.commission.LayerRole;
+import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Severity;
+import saddlebar.model.store.Access;
+import saddlebar.model.store.CommissionFolder;
+import saddlebar.production.bring.BringRequest;
+import saddlebar.production.bring.Bringing;
+import saddlebar.production.bring.Brought;
+
+/** Artwork into a commission. */
+@Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
+@Command(name = "bring", sortOptions = false,
+        description = "Takes artwork into a commission: the first time, or later as a revision whose pieces keep their numbers.",
+        footer = {"", "Example: saddlebar bring chapel-door door.svg --window W01 --roles cutline=Lead,trace=Lines,matt=Shading"})
+public final class BringCommand implements BenchCommand {
+    private final Bringing bringing;
+
+    @Parameters(index = "0", paramLabel = "C", description = "Folder of the commission.")
+    private Path folder;
+
+    @Parameters(index = "1", paramLabel = "ART", description = "The artwork.")
+    private Path art;
+
+    @Option(names = "--window", required = true, paramLabel = "W", description = "Name of the window, such as W01; made if it is not there.")
+    private String window;
+
+    @Option(names = "--title", paramLabel = "T", defaultValue = "", description = "Title of a new window.")
+    private String title;
+
+    @Option(names = "--panel", paramLabel = "P", defaultValue = "", description = "Panel of a window that has several.")
+    private String panel;
+
+    @Option(names = "--width-mm", paramLabel = "W", description = "Real width of the artwork's page in mm; as the file says if not given.")
+    private Double widthMm;
+
+    @Option(names = "--roles", paramLabel = "ROLE=NAME", split = ",",
+            description = "What layers are for: cutline, trace, matt, lettering, stain, enamel, glass; guessed from their names if not given.")
+    private List<String> roles = List.of();
+
+    @Mixin
+    private CommonOptions common;
+
+    @Activate
+    public BringCommand(@Reference Bringing bringing) {
+        this.bringing = bringing;
+    }
+
+    /** The JSON document. */
+    record Answer(String window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
+            List<ProblemRow> problems) {
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Map<LayerRole, String> painted = new EnumMap<>(LayerRole.class);
+        Map<String, String> glass = new LinkedHashMap<>();
+        readRoles(painted, glass);
+        ReadSettings size;
+        try {
+            size = widthMm == null ? ReadSettings.asDrawn() : ReadSettings.ofWidth(widthMm);
+        } catch (IllegalArgumentException outOfRange) {
+            throw common.wrong("--width-mm takes 0.1 to 1000000 mm, not " + widthMm + ".");
+        }
+        if (!window.matches("[A-Za-z0-9][A-Za-z0-9._-]{0,39}")) {
+            throw common.wrong("--window takes a short name of letters, digits, dots and dashes such as W01, not '" + window + "'.");
+        }
+        try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
+            Brought brought = bringing.bring(commission, new BringRequest(art, size, window, title, panel, painted, glass), common.work(Bringing.WORK_UNITS));
+            commission.save();
+            common.answer(new Answer(window, brought.file(), brought.sha256(), brought.revision(), brought.pieces(), brought.layers(), brought.colourways(),
+                    brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
+            List<Problem> problems = brought.problems();
+            common.tell(problems);
+            return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
+        }
+    }
+
+    private void readRoles(Map<LayerRole, String> painted, Map<String, String> glass) {
+        for (String pair : roles) {
+            int equals = pair.indexOf('=');
+            if (equals < 1 || equals == pair.length() - 1) {
+                throw common.wrong("--roles takes pairs such as cutline=NAME, not '" + pair + "'.");
+            }
+            String word = pair.substring(0, equals).strip().toLowerCase(Locale.ROOT);
+            String name = pair.substring(equals + 1).strip();
+            if (word.equals("glass")) {
+                glass.put(name, name);
+                continue;
+            }
+            LayerRole role = LayerRole.get(word);
+            if (role == null) {
+                throw common.wrong("--roles knows cutline, trace, matt, lettering, stain, enamel and glass, not '" + word + "'.");
+            }
+            painted.put(role, name);
+        }
+    }
+
+    private static List<String> words(Brought brought) {
+        List<String> words = new ArrayList<>();
+        words.add(String.format(Locale.ROOT, "%s: %s, revision %d, %d pieces", brought.window().getName(), brought.file(), brought.revision(), brought.pieces()));
+        brought.layers().forEach(layer -> words.add("  layer " + layer));
+        if (!brought.colourways().isEmpty()) {
+            words.add("  colourways " + String.join(", ", brought.colourways()));
+        }
+        return words;
+    }
+}

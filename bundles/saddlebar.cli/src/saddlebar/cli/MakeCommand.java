@@ -1,0 +1,119 @@
+package saddlebar.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+import org.osgi.service.component.annotations.Activate;
+import org.osgi.service.component.annotations.Component;
+import org.osgi.service.component.annotations.Reference;
+import org.osgi.service.component.annotations.ServiceScope;
+
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import saddlebar.model.store.Access;
+import saddlebar.model.store.CommissionFolder;
+import saddlebar.production.facts.CommissionFacts;
+import saddlebar.production.facts.FactsReader;
+import saddlebar.production.make.MadeThing;
+import saddlebar.production.make.MakeBook;
+import saddlebar.production.make.MakeRequest;
+import saddlebar.production.make.MakeResult;
+import saddlebar.production.make.Making;
+import saddlebar.production.make.Stage;
+
+/** The main job. */
+@Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
+@Command(name = "make", sortOptions = false,
+        description = "Makes everything that follows from the commission: pieces, stencils, sheets, cutting lists and the making record. Only what has changed.",
+        footer = {"", "Example: saddlebar make demo-projects/first-panel"})
+public final class MakeCommand implements BenchCommand {
+    private final Making making;
+
+    @Parameters(index = "0", paramLabel = "C", description = "Folder of the commission.")
+    private Path folder;
+
+    @Parameters(index = "1..*", paramLabel = "WINDOW", description = "Only these windows; all if none is named.")
+    private List<String> windows = List.of();
+
+    @Option(names = "--until", paramLabel = "STAGE", defaultValue = "cards", description = "How far: pieces, stencils, sheets or cards; everything if not given.")
+    private String until;
+
+    @Option(names = "--afresh", description = "Make also what has not changed.")
+    private boolean afresh;
+
+    @Mixin
+    private CommonOptions common;
+
+    @Activate
+    public MakeCommand(@Reference Making making) {
+        this.making = making;
+    }
+
+    /** The JSON document. */
+    record Answer(List<MadeThing> made, int kept, List<ProblemRow> problems) {
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        MakeRequest request = new MakeRequest(windows, stage(), afresh, common.jobs());
+        try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
+            CommissionFacts facts = FactsReader.read(commission.commission(), commission.path(), windows);
+            MakeResult result = making.make(facts, request, common.work(Making.WORK_UNITS));
+            MakeBook.enter(commission, result);
+            commission.save();
+            common.answer(new Answer(result.made(), result.kept(), result.problems().stream().map(ProblemRow::of).toList()), words(commission, result));
+            common.tell(result.problems());
+            return result.needsAttention() ? ATTENTION : DONE;
+        }
+    }
+
+    private Stage stage() {
+        return switch (until.toLowerCase(Locale.ROOT)) {
+        case "pieces" -> Stage.PIECES;
+        case "stencils" -> Stage.STENCILS;
+        case "sheets" -> Stage.SHEETS;
+        case "cards", "reports" -> Stage.CARDS;
+        default -> throw common.wrong("--until takes pieces, stencils, sheets or cards, not '" + until + "'.");
+        };
+    }
+
+    private static List<String> words(CommissionFolder commission, MakeResult result) {
+        List<String> words = new ArrayList<>();
+        Path made = commission.path().resolve(Making.FOLDER);
+        words.add(commission.commission().getTitle() + ": " + result.pieces().stream().mapToInt(panel -> panel.pieces().size()).sum() + " pieces in "
+                + result.pieces().size() + " windows, " + result.stencils().size() + " stencils on " + result.sheets().size() + " sheets.");
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        result.made().forEach(thing -> counts.merge(thing.what(), 1, Integer::sum));
+        if (result.made().isEmpty()) {
+            words.add("Nothing had changed: all " + result.kept() + " files are still good.");
+        } else {
+            words.add("Made now: " + String.join(", ", counts.entrySet().stream().map(e -> e.getValue() + " " + named(e.getKey(), e.getValue())).toList())
+                    + "; kept " + result.kept() + " files.");
+        }
+        words.add("");
+        words.add("Where it lies, in " + made + ":");
+        words.add("  pieces/     the cutline of each window with its numbers, at true size (SVG)");
+        if (!result.stencils().isEmpty()) {
+            words.add("  stencils/   each stencil at " + Math.round(result.stencils().get(0).planned().place().dpi()) + " dpi, 1 bit (TIFF)");
+        }
+        if (!result.sheets().isEmpty()) {
+            words.add("  sheets/     what goes to the laser printer: PDF at exact size, TIFF with the same bits, a proof with the tape plan (PNG)");
+        }
+        if (!result.lists().isEmpty()) {
+            words.add("  cards/      cutting lists (CSV) and making-record.txt: what was made from what, with every setting");
+        }
+        words.add("Each made thing is also recorded in " + commission.path().resolve("records") + ".");
+        return words;
+    }
+
+    private static String named(String what, int count) {
+        return count == 1 || what.endsWith("s") ? what : what + (what.equals("pieces") ? "" : "s");
+    }
+}

@@ -1,0 +1,35 @@
+package saddlebar.production.bring;
+
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+import saddlebar.artwork.ReadSettings;
+import saddlebar.model.commission.LayerRole;
+import saddlebar.model.units.Require;
+
+/**
+ * What is brought, and to where.
+ *
+ * @param art     the file
+ * @param size    how large it is in glass
+ * @param window  name of the window, made if it is not there
+ * @param title   title for a new window, empty to take it from the file's name
+ * @param panel   name of the panel, empty for the one of a window that has but one
+ * @param roles   names of artwork layers by what they are for; empty: as at the last bringing, else guessed from their names
+ * @param glass   artwork layers that show a colourway's glass, each with the colourway's name
+ */
+public record BringRequest(Path art, ReadSettings size, String window, String title, String panel, Map<LayerRole, String> roles,
+        Map<String, String> glass) {
+    public BringRequest {
+        Objects.requireNonNull(art, "art");
+        Objects.requireNonNull(size, "size");
+        Require.text("window", window);
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(panel, "panel");
+        roles = Collections.unmodifiableMap(new LinkedHashMap<>(roles));
+        glass = Collections.unmodifiableMap(new LinkedHashMap<>(glass));
+    }
+}

@@ -1,0 +1,27 @@
+package saddlebar.production.bring;
+
+import java.util.List;
+
+import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Problem;
+
+/**
+ * What bringing brought about.
+ *
+ * @param window     where it went
+ * @param file       the artwork's path within the commission
+ * @param sha256     of its bytes
+ * @param revision   from 1
+ * @param pieces     pieces of the panel
+ * @param layers     painted layers, in words: role and artwork layer
+ * @param colourways names of the colourways
+ * @param problems   worst first
+ */
+public record Brought(Window window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
+        List<Problem> problems) {
+    public Brought {
+        layers = List.copyOf(layers);
+        colourways = List.copyOf(colourways);
+        problems = problems.stream().sorted(Problem.WORST_FIRST).toList();
+    }
+}

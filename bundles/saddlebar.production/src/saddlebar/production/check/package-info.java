@@ -1,0 +1,2 @@
+/** Looking at a commission without making anything: its problems, and where everything stands. */
+package saddlebar.production.check;

@@ -1,2 +1,0 @@
-/** . */
-package saddlebar.production;
