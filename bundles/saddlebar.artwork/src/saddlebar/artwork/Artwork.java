@@ -48,14 +48,15 @@ public interface Artwork extends AutoCloseable {
 
     /**
      * The centre lines of strokes, and the outlines of filled shapes without a stroke, as straight steps no farther than the tolerance from
-     * the drawn curve. Transforms, copies and clips are applied; dashes are not (the line is meant). In the order of the file.
+     * the drawn curve. Transforms, copies and clips are applied; dashes are not (the line is meant). Text is left out, since piece numbers
+     * are no cutline. In the order of the file.
      *
      * @param flatnessMm greatest distance, 1e-4 to 10; {@link #CUT_FLATNESS_MM} unless there is a reason
      * @throws saddlebar.model.problem.Refusal if this is a picture, which holds no lines
      */
     List<DrawnLine> lines(LayerChoice choice, double flatnessMm);
 
-    /** Filled areas in paint order, flattened to {@link #CUT_FLATNESS_MM}; none for a picture. */
+    /** Filled areas but for text in paint order, flattened to {@link #CUT_FLATNESS_MM}; none for a picture. */
     List<ColourArea> areas(LayerChoice choice);
 
     /**

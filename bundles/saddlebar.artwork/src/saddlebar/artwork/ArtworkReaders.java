@@ -12,6 +12,8 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 
+import saddlebar.artwork.raster.RasterReader;
+import saddlebar.artwork.svg.SvgReader;
 import saddlebar.model.problem.Refusal;
 
 /** All readers there are: picks the one that fits a file's content. */
@@ -30,7 +32,7 @@ public final class ArtworkReaders {
 
     /** The readers of this bundle, for use without OSGi. */
     public static ArtworkReaders ownReaders() {
-        return new ArtworkReaders(List.of());
+        return new ArtworkReaders(List.of(new RasterReader(), new SvgReader()));
     }
 
     /**
