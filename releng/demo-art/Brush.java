@@ -4,7 +4,8 @@ import java.awt.geom.Path2D;
 
 /** Marks of a loaded brush and of a broad pen, as outlines to be filled. */
 final class Brush {
-    private static final double STATION_MM = 7;
+    private static final double STATION_MM = 9;
+    private static final double WASH_STATION_MM = 24;
 
     private Brush() {
     }
@@ -16,7 +17,16 @@ final class Brush {
 
     /** A stroke that swells and tapers: the width runs smoothly through the widths given. */
     static Path2D stroke(Curve line, double... widths) {
-        int n = (int) Math.max(Math.max(3, widths.length), Math.min(60, line.length() / STATION_MM)) + 1;
+        return stroke(line, STATION_MM, widths);
+    }
+
+    /** A broad soft stroke: its outline follows the line less closely. */
+    static Path2D wash(Curve line, double... widths) {
+        return stroke(line, WASH_STATION_MM, widths);
+    }
+
+    private static Path2D stroke(Curve line, double stationMm, double[] widths) {
+        int n = (int) Math.max(Math.max(2, widths.length - 1), Math.min(60, line.length() / stationMm)) + 1;
         double[] shares = new double[n];
         for (int i = 0; i < n; i++) {
             shares[i] = (double) i / (n - 1);

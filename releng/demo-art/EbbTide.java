@@ -6,7 +6,7 @@ final class EbbTide {
     private static final double W = 560;
     private static final double H = 840;
 
-    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0), 0.7);
+    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0), 0.62);
     private final Curve sun = Curve.circle(185, 204, 40);
     private final Curve halo = Curve.circle(185, 204, 74);
     private final Curve horizon = Curve.through(-6, 303, 130, 298, 290, 297, 430, 300, 566, 303);
@@ -15,7 +15,7 @@ final class EbbTide {
     private final Curve leftBank = Curve.through(165, 362, 146, 402, 118, 438, 116, 476, 152, 508, 204, 538, 232, 580, 220, 628, 168, 674, 104, 724, 64, 780, 46,
             846);
     private final Curve rightBankFar = Curve.through(208, 362, 202, 402, 212, 440, 250, 462, 292, 468, 322, 470);
-    private final Curve rightBankNear = Curve.through(384, 640, 362, 668, 330, 706, 288, 748, 258, 798, 246, 846);
+    private final Curve rightBankNear = Curve.through(390, 646, 364, 674, 330, 708, 288, 748, 258, 798, 246, 846);
     private final EbbTideBirds birds = new EbbTideBirds(s);
 
     private EbbTide() {
@@ -77,7 +77,8 @@ final class EbbTide {
         s.cut(20, 756, 24, 800, 18, 846);
         // the flats on the right
         s.cut(206, 410, 250, 408, 300, 418, 352, 414);
-        s.cut(372, 400, 440, 412, 500, 408, 566, 402);
+        s.cut(366, 400, 440, 412, 500, 408, 566, 402);
+        s.cut(474, 402, 464, 440, 474, 480);
         s.cut(326, 700, 364, 712, 404, 708, 456, 722, 512, 748, 566, 728);
         s.cut(262, 780, 316, 766, 388, 776, 450, 800, 500, 804, 566, 776);
     }
@@ -102,7 +103,7 @@ final class EbbTide {
             {"256,653", "sky blue", "rose"}, {"234,729", "river blue", "lavender"}, {"100,798", "teal", "slate"}, {"191,797", "deep sea", "dusk violet"},
             // the flats beyond
             {"101,395", "ochre", "copper"}, {"40,464", "pale ochre", "rose"}, {"305,389", "pale ochre", "copper"}, {"262,438", "ochre", "plum"}, {"520,383", "olive", "plum"},
-            {"430,458", "reed green", "slate"}, {"490,525", "olive", "storm gray"}, {"525,590", "moss", "slate"},
+            {"410,450", "reed green", "slate"}, {"520,440", "sea green", "storm gray"}, {"490,525", "olive", "storm gray"}, {"525,590", "moss", "slate"},
             // the flats on the left
             {"40,560", "umber", "plum"}, {"100,533", "sea green", "storm gray"}, {"180,560", "olive", "slate"}, {"177,630", "ochre", "copper"}, {"23,642", "pale ochre", "rose"},
             {"60,702", "umber", "plum"}, {"40,755", "olive", "slate"}, {"10,796", "moss", "night blue"},
@@ -110,8 +111,8 @@ final class EbbTide {
             {"374,687", "ochre", "copper"}, {"351,741", "umber", "rust brown"}, {"318,806", "rust brown", "plum"}, {"450,691", "pale ochre", "rose"}, {"470,755", "olive", "copper"},
             {"440,820", "umber", "rust brown"}, {"541,701", "reed green", "slate"}, {"534,759", "moss", "plum"}, {"524,822", "olive", "slate"},
             // curlew
-            {"341,487", "pale ochre", "pale ochre"}, {"355,541", "bone", "shell pink"}, {"401,569", "ochre", "ochre"}, {"454,606", "copper", "copper"}, {"502,637", "umber", "rust brown"},
-            {"370,610", "bone", "bone"}, {"440,650", "pale straw", "shell pink"},
+            {"341,487", "pale ochre", "pale ochre"}, {"355,541", "bone", "shell pink"}, {"410,585", "ochre", "ochre"}, {"454,606", "copper", "copper"}, {"502,637", "umber", "rust brown"},
+            {"368,615", "bone", "bone"}, {"456,660", "pale straw", "shell pink"},
             // redshank
             {"138,573", "copper", "ochre"}, {"90,605", "rust brown", "copper"}, {"130,605", "bone", "bone"}
         };

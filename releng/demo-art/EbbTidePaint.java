@@ -61,12 +61,14 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
             double[] m = c.at(0.5);
             Motif.softEdge(matt.within(under), c, 46, 0.3);
         }
-        Motif.ripples(trace, new Patch(TOP, HIGH), 0.0, 1, 0.2, 1.0, 6, 6, 0.9, 51);
-        Motif.ripples(trace, new Patch(HIGH, MID_RIGHT.part(0, 5)), 0.3, 1, 0.1, 0.8, 6, 5, 0.8, 52);
-        Motif.ripples(trace, new Patch(HIGH.part(0, 2), MID_LEFT), 0.0, 0.9, 0.1, 0.95, 6, 3, 0.8, 53);
-        Motif.ripples(trace, new Patch(MID_RIGHT, LOW_RIGHT), 0.25, 1, 0.1, 0.9, 5, 4, 0.8, 54);
-        Motif.ripples(trace, new Patch(LOW_RIGHT, hill), 0.3, 1, 0.1, 0.6, 3, 4, 0.7, 55);
-        Motif.ripples(trace, new Patch(MID_LEFT, LOW_LEFT), 0.0, 0.8, 0.15, 0.85, 5, 2, 0.7, 56);
+        Motif.combed(trace, new Patch(TOP, HIGH), 0.0, 1, 0.3, 1.0, 8, 5, 1.3, 51);
+        Motif.combed(trace, new Patch(HIGH, MID_RIGHT.part(0, 5)), 0.3, 1, 0.05, 0.35, 4, 4, 1.1, 52);
+        Motif.combed(trace, new Patch(HIGH, MID_RIGHT.part(0, 5)), 0.3, 1, 0.72, 0.98, 3, 4, 1.1, 58);
+        Motif.combed(trace, new Patch(HIGH.part(0, 2), MID_LEFT), 0.0, 0.9, 0.05, 0.6, 5, 2, 1.1, 53);
+        Motif.combed(trace, new Patch(MID_RIGHT, LOW_RIGHT), 0.25, 1, 0.08, 0.92, 7, 3, 1.0, 54);
+        Motif.combed(trace, new Patch(LOW_RIGHT, hill), 0.3, 1, 0.06, 0.5, 4, 4, 0.9, 55);
+        Motif.combed(trace, new Patch(MID_LEFT, LOW_LEFT), 0.0, 0.8, 0.1, 0.9, 6, 2, 1.0, 56);
+        Motif.combed(trace, new Patch(LOW_LEFT, Curve.through(-6, 302, 60, 300, 150, 298)), 0.0, 0.95, 0.1, 0.95, 5, 2, 1.0, 59);
         flock();
     }
 
@@ -145,9 +147,9 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
         Layer trace = s.trace.within(area);
         Layer matt = s.matt.within(area);
         Patch sea = new Patch(horizon, shore);
-        Motif.ripples(trace, sea, 0.0, 0.26, 0.06, 0.97, 9, 4, 1.5, 61);
-        Motif.ripples(trace, sea, 0.42, 1.0, 0.06, 0.97, 9, 8, 1.5, 62);
-        Motif.ripples(trace, sea, 0.27, 0.41, 0.08, 0.95, 9, 3, 1.1, 63);
+        Motif.ripples(trace, sea, 0.0, 0.26, 0.06, 0.97, 7, 3, 1.5, 61);
+        Motif.ripples(trace, sea, 0.42, 1.0, 0.06, 0.97, 7, 6, 1.5, 62);
+        Motif.ripples(trace, sea, 0.27, 0.41, 0.08, 0.95, 7, 3, 1.1, 63);
         matt.linear(Motif.rectangle(228, 290, 340, 86), 228, 0, 560, 0, 0, 0.02, 1, 0.3);
         matt.linear(Motif.rectangle(-6, 290, 150, 86), 150, 0, 0, 0, 0, 0.02, 1, 0.26);
         Motif.softEdge(matt, shore, 20, 0.22);
@@ -163,8 +165,8 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
             Curve.through(150, 540, 220, 552, 300, 546, 350, 560), Curve.through(150, 584, 232, 598, 290, 616, 354, 622),
             Curve.through(150, 668, 250, 694, 350, 688), Curve.through(80, 738, 170, 742, 230, 766, 290, 770), Curve.through(30, 838, 150, 846, 260, 842)};
         double[][] u = {{0.27, 0.39}, {0, 1}, {0, 1}, {0, 1}, {0, 1}, {0, 1}, {0, 1}};
-        int[] rows = {5, 5, 8, 6, 7, 7, 8};
-        int[] perRow = {2, 3, 4, 4, 4, 4, 4};
+        int[] rows = {4, 4, 6, 5, 5, 5, 6};
+        int[] perRow = {2, 3, 4, 3, 3, 3, 3};
         for (int i = 0; i < 7; i++) {
             Motif.ripples(trace, new Patch(i == 0 ? Curve.through(150, 374, 186, 377, 222, 372) : across[i], across[i + 1]), 0.02, 0.98, 0.08, 0.96, rows[i], perRow[i],
                     1.0 + 0.25 * i, 70 + i);
@@ -176,11 +178,6 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
         matt.breath(285, 600, 34, 14, 10, 0.16);
         Layer stain = s.stain.within(water);
         stain.linear(Motif.rectangle(100, 370, 140, 110), 150, 370, 160, 480, 0, 0.85, 1, 0.1);
-        for (int i = 0; i < 9; i++) {
-            double x = 170 + 14 * (i % 3) + 9 * (i / 3);
-            double y = 500 + 14 * i;
-            stain.flat(Brush.stroke(Curve.through(x, y, x + 22, y + 3, x + 48, y - 2), 0.5, 5, 0.5), 0.75);
-        }
     }
 
     private void flats(Area front) {
@@ -198,24 +195,37 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
         Curve[] left = {shore, Curve.through(-6, 434, 50, 424, 124, 430), Curve.through(-6, 520, 40, 504, 90, 502, 150, 506), Curve.through(-6, 600, 60, 590, 130, 590, 240, 590),
             Curve.through(-6, 676, 44, 662, 104, 666, 180, 672), Curve.through(-6, 764, 40, 742, 96, 734), Curve.through(-6, 846, 30, 842, 60, 840)};
         for (int i = 0; i < 6; i++) {
-            Patch field = new Patch(i == 0 ? Curve.through(-6, 374, 90, 366, 150, 374) : left[i], left[i + 1]);
-            Motif.ripples(trace, field, 0.0, 1, 0.12, 0.94, 5 + i / 2, 3, 1.0 + 0.16 * i, 80 + i);
-            double[] a = field.points(0.5, 0, 0.5, 1);
-            matt.linear(field.outline(), a[0], a[1], a[2], a[3], 0, 0.2, 0.4, 0.02, 1, 0.16);
+            mud(trace, new Patch(i == 0 ? Curve.through(-6, 374, 90, 366, 150, 374) : left[i], left[i + 1]), i, 80 + i, 2);
         }
         Curve[] right = {Curve.through(204, 376, 300, 362, 420, 374, 566, 356), Curve.through(206, 412, 300, 418, 372, 402, 440, 412, 566, 402), Curve.through(220, 470, 340, 460, 430, 500, 486, 474, 566, 464),
             Curve.through(414, 560, 466, 570, 500, 552, 566, 540), Curve.through(414, 650, 534, 648, 566, 662), Curve.through(326, 700, 404, 708, 456, 722, 512, 748, 566, 728),
             Curve.through(262, 780, 316, 766, 388, 776, 450, 800, 500, 804, 566, 776), Curve.through(246, 850, 400, 852, 566, 850)};
         for (int i = 0; i < 7; i++) {
-            Patch field = new Patch(right[i], right[i + 1]);
-            Motif.ripples(trace, field, 0.0, 1, 0.12, 0.94, 6, 4, 1.0 + 0.14 * i, 90 + i);
-            double[] a = field.points(0.5, 0, 0.5, 1);
-            matt.linear(field.outline(), a[0], a[1], a[2], a[3], 0, 0.22, 0.45, 0.02, 1, 0.14);
+            mud(trace, new Patch(right[i], right[i + 1]), i, 90 + i, 3);
         }
+        Motif.vignette(s, s.matt.outside(front), 0.3, f -> f.labelY() > 300);
+        Motif.vignette(s, s.matt, 0.26, f -> f.labelY() < 300 && f.areaMm2() > 5100);
         matt.breath(430, 770, 90, 18, 2, 0.24);
         matt.breath(98, 668, 44, 9, 0, 0.22);
         footprints(trace);
         shells(trace, matt);
+    }
+
+    /** Wet ground: a few combed strokes under its upper edge, grains below, and here and there the crescents that the ebb leaves. */
+    private static void mud(Layer trace, Patch field, int depth, int seed, int perRow) {
+        Motif.combed(trace, field, 0.0, 1, 0.07, 0.34, 3, perRow + 1, 1.3 + 0.1 * depth, seed);
+        Motif.combed(trace, field, 0.0, 1, 0.72, 0.96, 2, perRow + 1, 1.2 + 0.1 * depth, seed + 400);
+        Motif.grains(trace, field, 0.02, 0.98, 0.3, 0.95, 12 * perRow, 0.6 + 0.07 * depth, seed + 500);
+        Random chance = new Random(seed + 600);
+        for (int i = 0; i < perRow; i++) {
+            double u = 0.08 + 0.84 * (i + chance.nextDouble() * 0.6) / perRow;
+            double v = 0.42 + 0.24 * chance.nextDouble();
+            for (int k = 0; k < 2; k++) {
+                double r = 0.055 - 0.016 * k;
+                double w = v + 0.08 * k;
+                trace.stroke(Brush.w(0.3, 1.0 + 0.1 * depth, 0.3), field.line(u - r, w, u - r * 0.3, w + 0.05, u + r * 0.4, w + 0.045, u + r, w - 0.01));
+            }
+        }
     }
 
     private void footprints(Layer trace) {
@@ -263,12 +273,7 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
             {10, 850, 14, 790, 40, 740, 84, 726}, {22, 850, 24, 800, 44, 776, 74, 770}, {2, 850, 4, 790, -2, 740, -8, 720}
         };
         for (double[] b : blades) {
-            Curve line = Curve.through(b);
-            Path2D blade = Brush.stroke(line, 9, 8, 5.5, 0.4);
-            s.trace.stroke(Brush.w(1.6, 1.3, 0.5), line.moved(-3.4, 0));
-            s.trace.stroke(Brush.w(0.8, 0.6, 0.4), line);
-            s.trace.stroke(Brush.w(1.8, 1.4, 0.5), line.moved(3.4, 0));
-            s.matt.flat(blade, 0.22);
+            Motif.blade(s.trace, s.matt, b[0] > 100 ? 10 : 8, 1.3, 0.4, b);
         }
     }
 }

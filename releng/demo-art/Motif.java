@@ -205,7 +205,7 @@ final class Motif {
         int steps = (int) Math.max(8, Math.min(18, widthMm / 3));
         for (int i = 1; i <= steps; i++) {
             double wide = widthMm * i / steps;
-            matt.flat(Brush.stroke(line, wide * 0.1, wide * 0.9, wide, wide * 0.9, wide * 0.1), density / steps);
+            matt.flat(Brush.wash(line, wide * 0.1, wide * 0.9, wide, wide * 0.9, wide * 0.1), density / steps);
         }
     }
 
