@@ -89,6 +89,9 @@ public final class Bringing {
             }
             GlassColours colours = new GlassColours(folder.studio());
             glass.forEach((colourway, areas) -> colours.choose(window, panel, colourway, areas));
+            if (window.getChosen() == null && !window.getColourways().isEmpty()) { // the one that is drawn on top is the one that is seen
+                window.setChosen(window.getColourways().get(window.getColourways().size() - 1));
+            }
             problems.addAll(colours.problems());
             record(folder, window, panel, stored, artwork, revision, request.art());
             return new Brought(window, stored.file(), stored.sha256(), revision, (int) panel.getPieces().stream().filter(p -> !p.isRetired()).count(),

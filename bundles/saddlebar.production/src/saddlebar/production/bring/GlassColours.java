@@ -43,9 +43,6 @@ final class GlassColours {
             window.getColourways().add(fresh);
             return fresh;
         });
-        if (window.getChosen() == null) {
-            window.setChosen(colourway);
-        }
         Map<Integer, Integer> strange = new LinkedHashMap<>();
         for (Piece piece : panel.getPieces()) {
             boolean chosen = colourway.getChoices().stream().anyMatch(choice -> choice.getPiece() == piece && choice.getGlass() != null);

@@ -27,6 +27,12 @@ final class SightLineMask {
         };
     }
 
+    /** The region that shows when the piece is in its place: between the sight lines. */
+    static Geometry seen(Polygon glass, LayerFacts layer) {
+        Geometry open = PaintedArea.visible(glass, layer.sightLineMm());
+        return open.isEmpty() ? glass : open; // a sliver that is all covered is looked at whole
+    }
+
     /** Nested regions, widest first, in the k-th of which tone has k / {@link #FADE_STEPS} of its strength; empty if nothing fades. */
     static List<Geometry> fade(Polygon glass, LayerFacts layer) {
         List<Geometry> steps = new ArrayList<>();
