@@ -25,8 +25,11 @@ import org.locationtech.jts.geom.Polygon;
 public record InscribedCircle(double xMm, double yMm, double radiusMm) {
     private static final double COARSE = 0.002;
     private static final int MOST_SQUARES = 4000;
-    private static final int MOST_MOVES = 12;
-    private static final int DIRECTIONS = 24;
+    private static final int MOST_MOVES = 24;
+    /** First length of a move, as a share of the radius. */
+    private static final double FIRST_REACH = 0.05;
+    private static final double SETTLED = 1e-10;
+    private static final int DIRECTIONS = 12;
 
     /** Square by centre and half side; clearance of the centre; most that a circle with its centre inside could have. */
     private record Square(double x, double y, double half, double clearance, double most) {
@@ -54,21 +57,24 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
                 open.add(square(boundary, x, y, half));
             }
         }
+        best = moved(boundary, best);
         for (int looked = 0; !open.isEmpty() && looked < MOST_SQUARES; looked++) {
             Square next = open.remove();
-            if (next.clearance > best.clearance * (1 + COARSE / 4)) {
-                best = next;
-            }
             if (next.most <= best.clearance * (1 + COARSE)) {
                 break;
             }
+            if (next.clearance > best.clearance * (1 + COARSE / 4)) {
+                best = moved(boundary, next); // at the top of its hill at once: what cannot beat that is never looked at
+            }
             double quarter = next.half / 2;
             for (int corner = 0; corner < 4; corner++) {
-                open.add(square(boundary, next.x + ((corner & 1) == 0 ? -quarter : quarter),
-                        next.y + ((corner & 2) == 0 ? -quarter : quarter), quarter));
+                Square part = part(boundary, next, (corner & 1) == 0 ? -quarter : quarter, (corner & 2) == 0 ? -quarter : quarter);
+                if (part.most > best.clearance * (1 + COARSE)) {
+                    open.add(part);
+                }
             }
         }
-        return moved(boundary, best);
+        return new InscribedCircle(best.x, best.y, best.clearance);
     }
 
     private static Square square(Boundary boundary, double x, double y, double half) {
@@ -76,33 +82,43 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
         return new Square(x, y, half, clearance, clearance + half * Math.sqrt(2));
     }
 
-    private static InscribedCircle moved(Boundary boundary, Square start) {
+    /** A quarter of a square: what is known of the middle of the whole bounds the search, and tells inside from outside if it can. */
+    private static Square part(Boundary boundary, Square whole, double dx, double dy) {
+        double half = whole.half / 2;
+        double shift = half * Math.sqrt(2);
+        double x = whole.x + dx;
+        double y = whole.y + dy;
+        double distance = boundary.nearest(x, y, (Math.abs(whole.clearance) + shift) * (1 + 1e-9)).distance;
+        double clearance = whole.clearance > shift || whole.clearance > -shift && boundary.isInside(x, y) ? distance : -distance;
+        return new Square(x, y, half, clearance, clearance + shift);
+    }
+
+    private static Square moved(Boundary boundary, Square start) {
         double x = start.x;
         double y = start.y;
         double radius = start.clearance;
-        double reach = Math.max(1e-6, 4 * COARSE * radius);
-        for (int move = 0; move < MOST_MOVES && reach > 1e-12 * radius; move++) {
+        double reach = FIRST_REACH * radius;
+        for (int move = 0; move < MOST_MOVES; move++) {
             double[] step = bestStep(nearInEachDirection(boundary, x, y, radius, reach), reach);
+            if (step[2] <= radius * (1 + SETTLED)) {
+                break; // no direction enlarges it
+            }
             double clearance = boundary.clearance(x + step[0], y + step[1]);
             if (clearance > radius) {
-                boolean settled = clearance < radius * (1 + 1e-13);
                 x += step[0];
                 y += step[1];
                 radius = clearance;
-                if (settled) {
-                    break;
-                }
             } else {
                 reach /= 4;
             }
         }
-        return new InscribedCircle(x, y, radius);
+        return new Square(x, y, 0, radius, radius);
     }
 
     /** Distance and inward direction {d, nx, ny} of the boundary near the circle: of all in one direction only the nearest. */
     private static List<double[]> nearInEachDirection(Boundary boundary, double x, double y, double radius, double reach) {
         double[][] nearest = new double[DIRECTIONS][];
-        for (double[] foot : boundary.feet(x, y, radius + 3 * reach)) {
+        for (double[] foot : boundary.feet(x, y, radius + 2 * reach)) {
             double nx = (x - foot[1]) / foot[0];
             double ny = (y - foot[2]) / foot[0];
             int direction = (int) Math.floor((Math.atan2(ny, nx) / (2 * Math.PI) + 1) * DIRECTIONS) % DIRECTIONS;
@@ -119,26 +135,39 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
         return near;
     }
 
-    /** The step within reach after which the least of the linear distances is largest: where two or three of them are equal. */
+    /**
+     * The step after which the least of the linear distances is largest: where two or three of them are equal. Steps that lead too far are
+     * shortened to the reach.
+     *
+     * @return step in x and y, and the least distance expected after it
+     */
     private static double[] bestStep(List<double[]> near, double reach) {
-        double[] best = new double[2];
-        double most = least(near, 0, 0);
+        double[] best = { 0, 0, least(near, 0, 0) };
         double[] step = new double[2];
         for (int i = 0; i < near.size(); i++) {
             for (int j = i + 1; j < near.size(); j++) {
-                if (balanced(near.get(i), near.get(j), step, reach) && least(near, step[0], step[1]) > most) {
-                    most = least(near, step[0], step[1]);
-                    best = step.clone();
+                if (balanced(near.get(i), near.get(j), step)) {
+                    take(near, step, reach, best);
                 }
                 for (int k = j + 1; k < near.size(); k++) {
-                    if (balanced(near.get(i), near.get(j), near.get(k), step, reach) && least(near, step[0], step[1]) > most) {
-                        most = least(near, step[0], step[1]);
-                        best = step.clone();
+                    if (balanced(near.get(i), near.get(j), near.get(k), step)) {
+                        take(near, step, reach, best);
                     }
                 }
             }
         }
         return best;
+    }
+
+    private static void take(List<double[]> near, double[] step, double reach, double[] best) {
+        double far = Math.hypot(step[0], step[1]);
+        double share = far > reach ? reach / far : 1;
+        double least = least(near, share * step[0], share * step[1]);
+        if (least > best[2]) {
+            best[0] = share * step[0];
+            best[1] = share * step[1];
+            best[2] = least;
+        }
     }
 
     private static double least(List<double[]> near, double stepX, double stepY) {
@@ -150,7 +179,7 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
     }
 
     /** The shortest step that makes two distances equal. */
-    private static boolean balanced(double[] a, double[] b, double[] step, double reach) {
+    private static boolean balanced(double[] a, double[] b, double[] step) {
         double dx = a[1] - b[1];
         double dy = a[2] - b[2];
         double square = dx * dx + dy * dy;
@@ -159,11 +188,11 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
         }
         step[0] = (b[0] - a[0]) * dx / square;
         step[1] = (b[0] - a[0]) * dy / square;
-        return Math.abs(step[0]) <= reach && Math.abs(step[1]) <= reach;
+        return true;
     }
 
     /** The step that makes three distances equal. */
-    private static boolean balanced(double[] a, double[] b, double[] c, double[] step, double reach) {
+    private static boolean balanced(double[] a, double[] b, double[] c, double[] step) {
         double ax = a[1] - c[1];
         double ay = a[2] - c[2];
         double bx = b[1] - c[1];
@@ -176,6 +205,6 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
         double q = c[0] - b[0];
         step[0] = (p * by - q * ay) / determinant;
         step[1] = (ax * q - bx * p) / determinant;
-        return Math.abs(step[0]) <= reach && Math.abs(step[1]) <= reach;
+        return true;
     }
 }
