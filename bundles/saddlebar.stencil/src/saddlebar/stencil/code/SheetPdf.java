@@ -80,6 +80,21 @@ public final class SheetPdf {
         if (widthPt > MOST_PT || heightPt > MOST_PT) {
             throw new Refusal(target.toString(), "a PDF page cannot be longer than 200 inches", "make the sheet smaller or its resolution higher");
         }
+        try {
+            save(coded, file, widthPt, heightPt, settings);
+        } catch (LockedException e) {
+            throw e;
+        } catch (IOException e) {
+            // all that is read here are our own files: the temporary folder, in which the library keeps the rows, is full or cannot be written
+            throw new LockedException(target + " cannot be written (" + e.getMessage() + "); nothing was changed; free space in the temporary folder", e);
+        }
+        work.checkpoint();
+        try (PDDocument document = Loader.loadPDF(file.written().toFile(), IOUtils.createTempFileOnlyStreamCache())) {
+            return check(document, coded, file, target, settings, work);
+        }
+    }
+
+    private static void save(CodedBits coded, OutputFile file, double widthPt, double heightPt, BitonalSettings settings) throws IOException {
         try (PDDocument document = new PDDocument(IOUtils.createTempFileOnlyStreamCache())) {
             PDPage page = new PDPage(new PDRectangle((float) widthPt, (float) heightPt));
             document.addPage(page);
@@ -92,10 +107,6 @@ public final class SheetPdf {
             document.getDocumentCatalog().setViewerPreferences(preferences);
             describe(document, coded, settings);
             document.save(file, CompressParameters.NO_COMPRESSION);
-        }
-        work.checkpoint();
-        try (PDDocument document = Loader.loadPDF(file.written().toFile(), IOUtils.createTempFileOnlyStreamCache())) {
-            return check(document, coded, file, target, settings, work);
         }
     }
 

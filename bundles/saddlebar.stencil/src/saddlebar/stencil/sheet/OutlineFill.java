@@ -11,10 +11,10 @@ import saddlebar.stencil.BitPicture;
 
 /**
  * Outlines to bits: a px is set if its centre lies inside by the non-zero rule. Done here and not by a drawing library, so that the bits are the
- * same on every machine. Curves are taken as chords that keep within 0.05 px.
+ * same on every machine. Curves are taken as chords that keep within 0.01 px.
  */
 final class OutlineFill {
-    private static final double FLATNESS_PX = 0.05;
+    private static final double FLATNESS_PX = 0.01;
 
     private final int widthPx;
     private final int heightPx;
