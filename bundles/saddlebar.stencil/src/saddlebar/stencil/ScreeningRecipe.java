@@ -86,7 +86,7 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
     /** AM at 40 lines an inch, 22.5 degrees, round dots, for a 1200 dpi sheet; scattered dots of 1/100 inch (common practice). */
     public static ScreeningRecipe withDefaults() {
         return new ScreeningRecipe("am", 1200, 40, 22.5, "round", 0.254, DiffusionFilter.FLOYD_STEINBERG.key(), Scan.SERPENTINE, Edge.DROPPED,
-                AUTOMATIC, 0.5);
+                AUTOMATIC, 1);
     }
 
     public ScreeningRecipe withMethod(String other) {

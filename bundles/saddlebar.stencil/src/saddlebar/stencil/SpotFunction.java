@@ -36,6 +36,9 @@ public enum SpotFunction {
     RHOMBOID("Rhomboid", (x, y) -> (0.9 * Math.abs(x) + Math.abs(y)) / 2),
     DIAMOND("Diamond", SpotFunction::diamond);
 
+    /** Some functions jump; px that lie on the jump belong to one side of it, whatever their last bits. */
+    private static final double EDGE = 1e-12;
+
     private final String standardName;
     private final DoubleBinaryOperator formula;
 
@@ -86,17 +89,17 @@ public enum SpotFunction {
     private static double round(double x, double y) {
         double ax = Math.abs(x);
         double ay = Math.abs(y);
-        return ax + ay <= 1 ? 1 - (ax * ax + ay * ay) : (ax - 1) * (ax - 1) + (ay - 1) * (ay - 1) - 1;
+        return ax + ay <= 1 + EDGE ? 1 - (ax * ax + ay * ay) : (ax - 1) * (ax - 1) + (ay - 1) * (ay - 1) - 1;
     }
 
     private static double ellipse(double x, double y) {
         double ax = Math.abs(x);
         double ay = Math.abs(y);
         double w = 3 * ax + 4 * ay - 3;
-        if (w < 0) {
+        if (w < -EDGE) {
             return 1 - (ax * ax + (ay / 0.75) * (ay / 0.75)) / 4;
         }
-        if (w > 1) {
+        if (w > 1 + EDGE) {
             return ((1 - ax) * (1 - ax) + ((1 - ay) / 0.75) * ((1 - ay) / 0.75)) / 4 - 1;
         }
         return 0.5 - w;
@@ -106,10 +109,10 @@ public enum SpotFunction {
         double ax = Math.abs(x);
         double ay = Math.abs(y);
         double t = ax + ay;
-        if (t <= 0.75) {
+        if (t <= 0.75 + EDGE) {
             return 1 - (ax * ax + ay * ay);
         }
-        if (t <= 1.23) {
+        if (t <= 1.23 + EDGE) {
             return 1 - (0.85 * ax + ay);
         }
         return (ax - 1) * (ax - 1) + (ay - 1) * (ay - 1) - 1;

@@ -48,7 +48,7 @@ final class RankedTile {
             double u = ((long) along * grid.cells() % (2L * n) - n) / half;
             double w = ((long) across * grid.cells() % (2L * n) - n) / half;
             values[i] = -Math.round(spot.at(u, w) * TIE);
-            hashes[i] = mix((long) along << 32 | across);
+            hashes[i] = Hash.mix((long) along << 32 | across);
         }
         int[] byValue = denseRanks(values);
         int[] byHash = denseRanks(hashes);
@@ -72,14 +72,6 @@ final class RankedTile {
             ranks[i] = Arrays.binarySearch(sorted, values[i]); // any of the equal ones: binary search is the same for the same value
         }
         return ranks;
-    }
-
-    /** The finaliser of SplitMix64: one to one, so that two places never share a hash. Steele, Lea and Flood, OOPSLA 2014. */
-    private static long mix(long place) {
-        long z = place + 0x9e3779b97f4a7c15L;
-        z = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
-        z = (z ^ z >>> 27) * 0x94d049bb133111ebL;
-        return z ^ z >>> 31;
     }
 
     /** Rank of the px at (x, y) of the plane. */

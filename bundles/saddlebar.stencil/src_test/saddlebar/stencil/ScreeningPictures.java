@@ -1,0 +1,64 @@
+package saddlebar.stencil;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+
+import javax.imageio.ImageIO;
+
+import saddlebar.stencil.tone.ToneTable;
+
+/** Draws close-ups of every method and dot at 5, 25, 50, 75 and 95 % and over a ramp, paint black, to be looked at. Argument: a folder. */
+public final class ScreeningPictures {
+    private static final double[] TONES = {0.05, 0.25, 0.5, 0.75, 0.95};
+    private static final int PATCH = 180;
+    private static final int GAP = 6;
+
+    private ScreeningPictures() {
+    }
+
+    public static void main(String[] args) throws IOException {
+        Path folder = Files.createDirectories(Path.of(args[0]));
+        ScreeningRecipe recipe = ScreeningRecipe.withDefaults();
+        for (String dot : new String[] {"round", "ellipse", "line", "diamond", "cosine", "Square", "Cross", "EllipseB", "DoubleDot", "Rhomboid"}) {
+            draw(folder, "am-" + dot, recipe.withDot(dot));
+        }
+        draw(folder, "am-round-0", recipe.withAngleDeg(0));
+        draw(folder, "am-round-45-1cell", recipe.withAngleDeg(45).withSupercell(1));
+        for (String filter : DiffusionFilter.names()) {
+            draw(folder, "diffusion-12px-" + filter, recipe.withMethod("diffusion").withFilter(filter));
+            draw(folder, "diffusion-2px-" + filter, recipe.withMethod("diffusion").withFilter(filter).withDotMm(0.0424));
+        }
+        draw(folder, "bluenoise-2px", recipe.withMethod("bluenoise").withDotMm(0.0424));
+        for (double clump : new double[] {0.5, 1, 1.5, 2}) {
+            draw(folder, "greennoise-2px-" + clump, recipe.withMethod("greennoise").withDotMm(0.0424).withClump(clump));
+        }
+        draw(folder, "solid", recipe.withMethod("solid"));
+    }
+
+    private static void draw(Path folder, String name, ScreeningRecipe recipe) throws IOException {
+        ScreeningMethod method = ScreeningMethods.ownMethods().method(recipe.method());
+        int width = TONES.length * (PATCH + GAP) - GAP;
+        BufferedImage image = new BufferedImage(width, 2 * PATCH + GAP, BufferedImage.TYPE_BYTE_GRAY);
+        for (int x = 0; x < width; x++) {
+            for (int y = 0; y < image.getHeight(); y++) {
+                image.getRaster().setSample(x, y, 0, 200);
+            }
+        }
+        for (int i = 0; i < TONES.length; i++) {
+            put(image, Fields.flat(method, recipe, TONES[i], PATCH, PATCH), i * (PATCH + GAP), 0);
+        }
+        put(image, Fields.screened(method, recipe, ToneTable.linear(), width, PATCH, PATCH, (x, y) -> 255 - 256 * x / width), 0, PATCH + GAP);
+        ImageIO.write(image, "png", folder.resolve(name.toLowerCase(Locale.ROOT) + ".png").toFile());
+    }
+
+    private static void put(BufferedImage image, BitPicture bits, int left, int top) {
+        for (int y = 0; y < bits.heightPx(); y++) {
+            for (int x = 0; x < bits.widthPx(); x++) {
+                image.getRaster().setSample(left + x, top + y, 0, bits.get(x, y) ? 0 : 255);
+            }
+        }
+    }
+}
