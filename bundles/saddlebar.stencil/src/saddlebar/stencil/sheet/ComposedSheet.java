@@ -109,8 +109,17 @@ public final class ComposedSheet implements BitBands {
 
     @Override
     public int read(long[] target, int maxRows) throws IOException {
-        int rows = Math.min(Math.min(maxRows, ROWS_AT_ONCE), heightPx - row);
-        ground(target, rows);
+        int wanted = Math.min(maxRows, heightPx - row);
+        for (int done = 0; done < wanted;) {
+            int rows = Math.min(ROWS_AT_ONCE, wanted - done);
+            band(target, done * wordsPerRow(), rows);
+            done += rows;
+        }
+        return wanted;
+    }
+
+    private void band(long[] target, int firstWord, int rows) throws IOException {
+        ground(target, firstWord, rows);
         while (!waiting.isEmpty() && waiting.get(0).yPx() < row + rows) {
             SheetPart part = waiting.remove(0);
             passing.add(part);
@@ -118,22 +127,21 @@ public final class ComposedSheet implements BitBands {
         }
         for (int i = passing.size() - 1; i >= 0; i--) {
             SheetPart part = passing.get(i);
-            part.draw(target, wordsPerRow(), row, rows);
+            part.draw(target, firstWord, wordsPerRow(), row, rows);
             if (part.bottomPx() <= row + rows) {
                 passing.remove(i);
                 part.close();
             }
         }
         row += rows;
-        return rows;
     }
 
-    private void ground(long[] target, int rows) {
+    private void ground(long[] target, int firstWord, int rows) {
         int words = wordsPerRow();
-        Arrays.fill(target, 0, rows * words, tonerGround ? -1L : 0);
+        Arrays.fill(target, firstWord, firstWord + rows * words, tonerGround ? -1L : 0);
         if (tonerGround && (widthPx & 63) != 0) {
             for (int y = 1; y <= rows; y++) {
-                target[y * words - 1] = -1L << (64 - (widthPx & 63));
+                target[firstWord + y * words - 1] = -1L << (64 - (widthPx & 63));
             }
         }
     }

@@ -52,8 +52,8 @@ final class SheetPart {
         }
     }
 
-    /** Lays its rows that meet rows {@code top} to {@code top + rows} of the sheet. */
-    void draw(long[] target, int wordsPerRow, int top, int rows) throws IOException {
+    /** Lays its rows that meet rows {@code top} to {@code top + rows} of the sheet, the first of which begins at a word of the target. */
+    void draw(long[] target, int firstWord, int wordsPerRow, int top, int rows) throws IOException {
         int own = bits.wordsPerRow();
         int wanted = Math.min(top + rows, bottomPx()) - (yPx + rowsLaid);
         if (band == null || band.length < wanted * own) {
@@ -65,7 +65,7 @@ final class SheetPart {
                 throw new IOException(name + " of " + heightPx + " rows ended after " + rowsLaid);
             }
             for (int i = 0; i < have; i++) {
-                lay(band, i * own, target, (yPx + rowsLaid - top) * wordsPerRow);
+                lay(band, i * own, target, firstWord + (yPx + rowsLaid - top) * wordsPerRow);
                 rowsLaid++;
             }
             wanted -= have;

@@ -47,7 +47,7 @@ class BitonalTiffTest {
     private Path folder;
 
     static Stream<BitPicture> pictures() {
-        return Stream.of(Fields.dots(2000, 1400, 30), Fields.drawn(1313, 300, 1), Fields.noise(517, 200, 0.01, 2), new BitPicture(64, 64),
+        return Stream.of(Fields.dots(1100, 700, 30), Fields.drawn(1313, 300, 1), Fields.noise(517, 200, 0.01, 2), new BitPicture(64, 64),
                 Fields.row(0, 1), Fields.noise(1001, 400, 0.5, 3));
     }
 
@@ -198,15 +198,15 @@ class BitonalTiffTest {
     /** Scattered px would take more than twice the plain bits: the file holds plain bits and says so, on one thread or many. */
     @Test
     void takesPlainBitsWhereT6IsLarger() throws Exception {
-        BitPicture noise = Fields.noise(2500, 2000, 0.5, 4);
-        assertTrue(T6Encoder.strip(noise).length > 2 * 313 * 2000);
+        BitPicture noise = Fields.noise(1500, 1200, 0.5, 4);
+        assertTrue(T6Encoder.strip(noise).length > 2 * 188 * 1200);
         for (int rowsPerStrip : new int[] {0, 300}) {
             byte[] first = null;
             for (int threads = 1; threads <= 3; threads++) {
                 Path file = folder.resolve("noise" + rowsPerStrip + "-" + threads + ".tif");
                 WrittenBits written = write(noise, file, SETTINGS.withRowsPerStrip(rowsPerStrip).onThreads(threads));
                 assertEquals("none", written.compression());
-                assertTrue(written.bytes() < 313 * 2000 + 1000, written.bytes() + " bytes");
+                assertTrue(written.bytes() < 188 * 1200 + 1000, written.bytes() + " bytes");
                 assertEquals(noise, read(file));
                 byte[] bytes = Files.readAllBytes(file);
                 first = first == null ? bytes : first;
@@ -220,8 +220,8 @@ class BitonalTiffTest {
     /** A picture whose lower half only is noise turns plain on the way. */
     @Test
     void turnsPlainInTheMidst() throws IOException {
-        BitPicture picture = Fields.noise(3000, 3000, 0.5, 5);
-        for (int i = 0; i < 1000 * picture.wordsPerRow(); i++) {
+        BitPicture picture = Fields.noise(2000, 2000, 0.5, 5);
+        for (int i = 0; i < 700 * picture.wordsPerRow(); i++) {
             picture.words()[i] = 0;
         }
         for (int rowsPerStrip : new int[] {0, 250}) {
@@ -247,7 +247,7 @@ class BitonalTiffTest {
         };
         write(Fields.dots(3000, 2000, 30), folder.resolve("a.tif"), SETTINGS, counting);
         assertEquals(2000, told.get());
-        write(Fields.noise(3000, 2000, 0.5, 1), folder.resolve("b.tif"), SETTINGS, counting);
+        write(Fields.noise(1500, 2000, 0.5, 1), folder.resolve("b.tif"), SETTINGS, counting);
         assertEquals(4000, told.get());
     }
 

@@ -78,7 +78,7 @@ class PngTest {
     /** libpng, by way of netpbm, reads the same bits without a complaint. */
     @Test
     void libpngReadsOurBits() throws Exception {
-        BitPicture picture = Fields.dots(2001, 700, 30);
+        BitPicture picture = Fields.dots(1001, 700, 30);
         Path file = folder.resolve("bits.png");
         write(picture, file);
         Path script = folder.resolve("convert.sh");

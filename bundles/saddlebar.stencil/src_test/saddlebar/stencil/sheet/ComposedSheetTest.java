@@ -200,6 +200,52 @@ class ComposedSheetTest {
         assertFalse(a.equals(b));
     }
 
+    /**
+     * The way of a sheet to the glass by plain flips: the side of the mesh that the toner touches shows it mirrored, the other as it is; the painted
+     * face shows what the squeegee side shows; the exterior is seen mirrored from the interior. In all eight cases the stencil's paint, as drawn, is
+     * what is seen from the interior at the stencil's place.
+     */
+    @ParameterizedTest
+    @MethodSource("processes")
+    void everyStencilEndsRightReading(StencilProcess process) throws IOException {
+        double dpi = 100;
+        for (TonerSide touches : TonerSide.values()) {
+            for (Face face : Face.values()) {
+                boolean mirrored = process.mirrored(touches, face);
+                BitPicture paint = Sheets.paint(230, 170);
+                PlacedStencil stencil = new PlacedStencil("W1-7", "7", 20, 40, 0, 230, 170, face, mirrored,
+                        () -> process.toner(paint.bands(), mirrored));
+                SheetPlan plan = new SheetPlan(Paper.A4, dpi, 4.3, process, touches, Sheets.LABEL, List.of(stencil));
+                BitPicture tonerView = Sheets.composed(plan);
+                boolean flips = touches == TonerSide.SQUEEGEE; // on the side that it touches, and that the printer looks at
+                BitPicture seen = flips ? flipped(tonerView) : tonerView;
+                if (face == Face.EXTERIOR) {
+                    seen = flipped(seen);
+                }
+                boolean nowFlipped = flips != (face == Face.EXTERIOR);
+                int left = Units.pxOfMm(20, dpi);
+                int seenLeft = nowFlipped ? seen.widthPx() - left - 230 : left;
+                for (int y = 0; y < 170; y++) {
+                    for (int x = 0; x < 230; x++) {
+                        boolean toner = seen.get(seenLeft + x, Units.pxOfMm(40, dpi) + y);
+                        boolean prints = process.key().equals("fused-sheet") ? !toner : toner;
+                        assertEquals(paint.get(x, y), prints, touches + " " + face + " at " + x + "," + y);
+                    }
+                }
+            }
+        }
+    }
+
+    private static BitPicture flipped(BitPicture picture) {
+        BitPicture flipped = new BitPicture(picture.widthPx(), picture.heightPx());
+        for (int y = 0; y < picture.heightPx(); y++) {
+            for (int x = 0; x < picture.widthPx(); x++) {
+                flipped.set(picture.widthPx() - 1 - x, y, picture.get(x, y));
+            }
+        }
+        return flipped;
+    }
+
     /** A stencil that somebody mirrored against the rule takes the promise from the mark. */
     @Test
     void saysWhenMirroredByHand() throws IOException {
