@@ -42,6 +42,8 @@ public final class EaselCanvas extends Canvas {
     private final SelectionPainter selectionPainter = new SelectionPainter();
     private final RulerPainter rulers = new RulerPainter();
     private final List<Runnable> viewListeners = new ArrayList<>();
+    private final List<Runnable> sceneListeners = new ArrayList<>();
+    private final List<Runnable> lookListeners = new ArrayList<>();
     private final List<Consumer<Optional<ScenePiece>>> choiceListeners = new ArrayList<>();
     private final EaselAccess access;
 
@@ -125,6 +127,7 @@ public final class EaselCanvas extends Canvas {
             fit();
         }
         access.changed();
+        sceneListeners.forEach(Runnable::run);
     }
 
     /** Takes the window off. */
@@ -134,6 +137,12 @@ public final class EaselCanvas extends Canvas {
         standIn = new TileKey(-1, 1, 0, 0);
         newEdition();
         viewChanged();
+        sceneListeners.forEach(Runnable::run);
+    }
+
+    /** Called when another scene is shown, or none. */
+    public void whenSceneChanges(Runnable listener) {
+        sceneListeners.add(listener);
     }
 
     /** Words shown while there is no window to show: what is going on or what to do next. */
@@ -151,8 +160,13 @@ public final class EaselCanvas extends Canvas {
             look = newLook;
             newEdition();
             redraw();
-            viewListeners.forEach(Runnable::run);
+            lookListeners.forEach(Runnable::run);
         }
+    }
+
+    /** Called when something else of the scene is shown. */
+    public void whenLookChanges(Runnable listener) {
+        lookListeners.add(listener);
     }
 
     public Optional<RulerScale.Unit> ruler() {
@@ -192,6 +206,11 @@ public final class EaselCanvas extends Canvas {
         return view.ptPerMm() / Viewport.trueSizePtPerMm(screenDpi);
     }
 
+    /** The place in mm that a point of the canvas shows: x, y. */
+    public double[] placeMm(int xPt, int yPt) {
+        return new double[] {view.xMm(xPt - rulerPt()), view.yMm(yPt - rulerPt())};
+    }
+
     public void fit() {
         scene.ifPresent(shown -> {
             view = Viewport.fitting(shown.bounds(), view.widthPt(), view.heightPt(), FREE_PT);
@@ -221,7 +240,7 @@ public final class EaselCanvas extends Canvas {
         look(view.scaled(Math.max(view.ptPerMm(), Viewport.trueSizePtPerMm(screenDpi))).centredOn(xMm, yMm));
     }
 
-    /** Called whenever another part is looked at, or other things are shown. */
+    /** Called whenever another part is looked at. */
     public void whenViewChanges(Runnable listener) {
         viewListeners.add(listener);
     }
@@ -278,8 +297,13 @@ public final class EaselCanvas extends Canvas {
         choiceListeners.add(listener);
     }
 
-    /** A choice made here, with mouse or keys. */
-    void chooseHere(Optional<ScenePiece> piece, boolean bringIntoView) {
+    /** Chooses the next piece some way. */
+    public void walk(PieceWalk.Way way) {
+        scene.flatMap(shown -> new PieceWalk(shown).from(chosen(), way)).ifPresent(piece -> chooseHere(Optional.of(piece), true));
+    }
+
+    /** A choice made by the person here, with mouse, keys or a command; listeners are told. */
+    public void chooseHere(Optional<ScenePiece> piece, boolean bringIntoView) {
         choose(piece.map(ScenePiece::id), bringIntoView);
         choiceListeners.forEach(listener -> listener.accept(piece));
     }

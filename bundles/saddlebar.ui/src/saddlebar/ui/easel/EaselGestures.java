@@ -147,7 +147,7 @@ final class EaselGestures {
 
     private void go(boolean walk, PieceWalk.Way way, double xPt, double yPt) {
         if (walk) {
-            walk(way);
+            easel.walk(way);
         } else {
             easel.look(easel.view().draggedBy(xPt, yPt));
         }
@@ -155,11 +155,7 @@ final class EaselGestures {
 
     private void step(boolean modified, PieceWalk.Way way) {
         if (!modified) { // with Ctrl the key goes from one open window to the next, as everywhere
-            walk(way);
+            easel.walk(way);
         }
-    }
-
-    private void walk(PieceWalk.Way way) {
-        new PieceWalk(easel.scene().orElseThrow()).from(easel.chosen(), way).ifPresent(piece -> easel.chooseHere(Optional.of(piece), true));
     }
 }

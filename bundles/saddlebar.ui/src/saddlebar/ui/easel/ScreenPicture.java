@@ -10,7 +10,7 @@ import org.eclipse.swt.graphics.ImageDataProvider;
 import org.eclipse.swt.graphics.PaletteData;
 
 /** A picture painted in memory, on its way to the screen. */
-final class ScreenPicture {
+public final class ScreenPicture {
     private final ImageData data;
     private final int zoomPercent;
 
@@ -23,7 +23,7 @@ final class ScreenPicture {
      * @param picture     of type INT_RGB
      * @param zoomPercent device pixels of the picture for 100 points
      */
-    static ScreenPicture of(BufferedImage picture, int zoomPercent) {
+    public static ScreenPicture of(BufferedImage picture, int zoomPercent) {
         int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
         byte[] bytes = new byte[pixels.length * 4];
         for (int i = 0, b = 0; i < pixels.length; i++, b += 4) {
@@ -49,7 +49,7 @@ final class ScreenPicture {
     }
 
     /** The caller owns the image. */
-    Image toImage(Device device) {
+    public Image toImage(Device device) {
         ImageDataProvider bySize = zoom -> zoom == zoomPercent ? data
                 : data.scaledTo(Math.max(1, widthPt() * zoom / 100), Math.max(1, heightPt() * zoom / 100));
         return new Image(device, bySize);

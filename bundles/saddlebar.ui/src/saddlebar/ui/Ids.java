@@ -1,0 +1,32 @@
+package saddlebar.ui;
+
+/** Names by which {@code plugin.xml} and the code know the same things; a test compares them. */
+public final class Ids {
+    public static final String PLUGIN = "saddlebar.ui";
+
+    public static final String DESK_BENCH = "saddlebar.ui.bench.desk";
+    public static final String DRAWING_BENCH = "saddlebar.ui.bench.drawing";
+
+    public static final String TREE_VIEW = "saddlebar.ui.view.commission";
+    public static final String WALL_VIEW = "saddlebar.ui.view.wall";
+    public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
+    public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
+    public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
+    public static final String PROPERTIES_VIEW = "org.eclipse.ui.views.PropertySheet";
+    public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";
+
+    public static final String EASEL_EDITOR = "saddlebar.ui.easel";
+    public static final String EASEL_CONTEXT = "saddlebar.ui.context.easel";
+    public static final String EASEL_MENU = "saddlebar.ui.menu.easel";
+    public static final String WELCOME_EDITOR = "saddlebar.ui.welcome";
+    public static final String WINDOW_INPUT_FACTORY = "saddlebar.ui.windowInput";
+
+    public static final String PREFERENCES = "saddlebar.ui.preferences";
+
+    public static final String OPEN_COMMISSION = "saddlebar.ui.commission.open";
+    public static final String CLOSE_COMMISSION = "saddlebar.ui.commission.close";
+    public static final String SHOW_WINDOW = "saddlebar.ui.window.show";
+
+    private Ids() {
+    }
+}

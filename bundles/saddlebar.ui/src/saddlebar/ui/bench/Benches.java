@@ -1,0 +1,27 @@
+package saddlebar.ui.bench;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+
+import saddlebar.ui.Ids;
+
+/** What every bench has: the Commission tree at the left, properties, problems and progress below. */
+final class Benches {
+    private Benches() {
+    }
+
+    static void common(IPageLayout layout) {
+        layout.setEditorAreaVisible(true);
+        layout.addView(Ids.TREE_VIEW, IPageLayout.LEFT, 0.22f, layout.getEditorArea());
+        IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.72f, layout.getEditorArea());
+        below.addView(Ids.PROPERTIES_VIEW);
+        below.addView(Ids.PROBLEMS_VIEW);
+        below.addView(Ids.PROGRESS_VIEW);
+        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW,
+                Ids.PROGRESS_VIEW}) {
+            layout.addShowViewShortcut(view);
+        }
+        layout.addPerspectiveShortcut(Ids.DESK_BENCH);
+        layout.addPerspectiveShortcut(Ids.DRAWING_BENCH);
+    }
+}

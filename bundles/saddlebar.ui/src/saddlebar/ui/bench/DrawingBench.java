@@ -1,0 +1,18 @@
+package saddlebar.ui.bench;
+
+import org.eclipse.ui.IFolderLayout;
+import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPerspectiveFactory;
+
+import saddlebar.ui.Ids;
+
+/** One window: the Easel, its pieces, its layers, its problems. */
+public final class DrawingBench implements IPerspectiveFactory {
+    @Override
+    public void createInitialLayout(IPageLayout layout) {
+        Benches.common(layout);
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.7f, layout.getEditorArea());
+        right.addView(Ids.PIECES_VIEW);
+        right.addView(Ids.LAYERS_VIEW);
+    }
+}

@@ -1,0 +1,173 @@
+package saddlebar.ui.bench;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.jface.viewers.Viewer;
+import org.eclipse.jface.viewers.ViewerComparator;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISelectionListener;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.part.ViewPart;
+
+import saddlebar.model.commission.Piece;
+import saddlebar.ui.Lengths;
+import saddlebar.ui.Messages;
+import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.easel.GlassLook;
+import saddlebar.ui.easel.RectMm;
+import saddlebar.ui.easel.ScenePiece;
+import saddlebar.ui.properties.PropertiesPage;
+import saddlebar.ui.tree.MakingWords;
+
+/** The pieces of the window on the Easel as a table: the same to a screen reader as the Easel is to the eye. */
+public final class PiecesView extends ViewPart implements ISelectionListener {
+    /** A line of the table: the piece as shown, and the model's piece where there is one. */
+    private record Line(ScenePiece shown, Optional<Piece> made, GlassLook glass, Object thing) {
+    }
+
+    private TableViewer table;
+    private EaselFollower follower;
+    private boolean following;
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Composite frame = new Composite(parent, SWT.NONE);
+        table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        table.getTable().setHeaderVisible(true);
+        TableColumnLayout layout = new TableColumnLayout();
+        frame.setLayout(layout);
+        Lengths lengths = StudioPreferences.lengths();
+        column(layout, Messages.Property_number, 10, line -> line.shown.number(), Comparator.comparingInt(line -> number(line.shown.number())));
+        column(layout, Messages.Property_glass, 30, line -> line.glass.name().isEmpty() ? Messages.Glass_unchosen : line.glass.name(),
+                Comparator.comparing(line -> line.glass.name()));
+        column(layout, Messages.Property_size, 24, line -> {
+            RectMm bounds = line.shown.contour().bounds();
+            return lengths.size(bounds.widthMm(), bounds.heightMm());
+        }, Comparator.comparingDouble(line -> Math.max(line.shown.contour().bounds().widthMm(), line.shown.contour().bounds().heightMm())));
+        column(layout, Messages.Property_area, 18, line -> lengths.area(line.shown.contour().areaMm2()),
+                Comparator.comparingDouble(line -> line.shown.contour().areaMm2()));
+        column(layout, Messages.Property_state, 18, line -> line.made.map(piece -> MakingWords.of(piece.getState())).orElse(Messages.State_notMade),
+                Comparator.comparing(line -> line.made.map(Piece::getState).map(Enum::ordinal).orElse(-1)));
+        table.setContentProvider(ArrayContentProvider.getInstance());
+        getSite().setSelectionProvider(new LineSelection());
+        table.addSelectionChangedListener(event -> chosenHere());
+        getSite().getPage().addSelectionListener(this);
+        follower = new EaselFollower(getSite().getPage(), this::follow);
+        follow(follower.front());
+    }
+
+    private void column(TableColumnLayout layout, String title, int weight, Function<Line, String> text, Comparator<Line> order) {
+        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
+        column.getColumn().setText(title);
+        column.setLabelProvider(ColumnLabelProvider.createTextProvider(line -> text.apply((Line) line)));
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight));
+        column.getColumn().addListener(SWT.Selection, event -> {
+            boolean again = table.getTable().getSortColumn() == column.getColumn() && table.getTable().getSortDirection() == SWT.UP;
+            table.getTable().setSortColumn(column.getColumn());
+            table.getTable().setSortDirection(again ? SWT.DOWN : SWT.UP);
+            table.setComparator(new ViewerComparator() {
+                @Override
+                public int compare(Viewer viewer, Object one, Object other) {
+                    int way = order.compare((Line) one, (Line) other);
+                    return again ? -way : way;
+                }
+            });
+        });
+    }
+
+    private static int number(String text) {
+        try {
+            return Integer.parseInt(text);
+        } catch (NumberFormatException e) {
+            return Integer.MAX_VALUE; // a pane without a number stands last
+        }
+    }
+
+    private void follow(Optional<EaselEditor> editor) {
+        if (table.getTable().isDisposed()) {
+            return;
+        }
+        List<Line> lines = editor.map(PiecesView::lines).orElse(List.of());
+        table.setInput(lines);
+        setContentDescription(lines.isEmpty() ? Messages.Pieces_none : NLS.bind(Messages.Pieces_count, lines.size()));
+        editor.flatMap(easel -> easel.easel().chosen()).ifPresent(this::mark);
+    }
+
+    private static List<Line> lines(EaselEditor editor) {
+        int colourway = editor.easel().look().colourway();
+        return editor.easel().scene().stream().flatMap(scene -> scene.pieces().stream()).map(piece -> {
+            Optional<Piece> made = editor.ours().flatMap(open -> open.piece(editor.window().windowName(), piece.id()));
+            Object thing = made.isPresent() ? made.get() : new DrawnPiece(editor.window().windowName(), piece);
+            return new Line(piece, made, piece.glass(colourway), thing);
+        }).toList();
+    }
+
+    private void chosenHere() {
+        if (!following && table.getStructuredSelection().getFirstElement() instanceof Line line) {
+            follower.front().ifPresent(editor -> editor.easel().choose(Optional.of(line.shown.id()), true));
+        }
+    }
+
+    private void mark(ScenePiece piece) {
+        following = true;
+        try {
+            ((List<?>) table.getInput()).stream().map(Line.class::cast).filter(line -> line.shown.id().equals(piece.id())).findFirst()
+                    .ifPresent(line -> table.setSelection(new StructuredSelection(line), true));
+        } finally {
+            following = false;
+        }
+    }
+
+    @Override
+    public void selectionChanged(IWorkbenchPart part, ISelection selection) {
+        if (part != this && selection instanceof IStructuredSelection) {
+            follower.front().flatMap(editor -> editor.easel().chosen()).ifPresent(this::mark);
+        }
+    }
+
+    @Override
+    public void setFocus() {
+        table.getControl().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        if (follower != null) {
+            follower.dispose();
+            getSite().getPage().removeSelectionListener(this);
+        }
+        super.dispose();
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
+    }
+
+    /** Tells others of the piece, not of our line. */
+    private final class LineSelection extends SelectionOf {
+        LineSelection() {
+            super(table);
+        }
+
+        @Override
+        Object thing(Object line) {
+            return ((Line) line).thing;
+        }
+    }
+}

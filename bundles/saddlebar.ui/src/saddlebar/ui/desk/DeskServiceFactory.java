@@ -1,0 +1,24 @@
+package saddlebar.ui.desk;
+
+import org.eclipse.ui.IWorkbench;
+import org.eclipse.ui.services.AbstractServiceFactory;
+import org.eclipse.ui.services.IServiceLocator;
+
+import saddlebar.ui.problems.ProblemBoard;
+
+/** Gives every part the one desk and the one board of problems of the workbench. */
+public final class DeskServiceFactory extends AbstractServiceFactory {
+    @Override
+    @SuppressWarnings({"rawtypes", "unchecked"})
+    public Object create(Class wanted, IServiceLocator parent, IServiceLocator locator) {
+        Object outer = parent.getService(wanted);
+        if (outer != null) {
+            return outer; // parts and windows ask the workbench
+        }
+        if (wanted == ProblemBoard.class) {
+            return new ProblemBoard();
+        }
+        IWorkbench workbench = locator.getService(IWorkbench.class);
+        return new CommissionDesk(workbench.getOperationSupport().getOperationHistory());
+    }
+}

@@ -1,0 +1,79 @@
+package saddlebar.ui.make;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+import org.eclipse.jface.dialogs.MessageDialog;
+import org.eclipse.jface.window.Window;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.FileDialog;
+import org.eclipse.ui.IWorkbenchWindow;
+
+import saddlebar.ui.Messages;
+import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.TypedLength;
+import saddlebar.ui.desk.CommissionDesk;
+import saddlebar.ui.desk.CommissionOpening;
+import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.SavingCommission;
+import saddlebar.ui.problems.ProblemBoard;
+
+/** Brings a drawing into the open commission, as the person asks for it: by the menu, or by dropping its file. */
+public final class BringingArtwork {
+    private static final String SOURCE = "bring";
+    private static final String[] KINDS = {"*.svg;*.pdf;*.png;*.jpg;*.jpeg;*.tif;*.tiff", "*.*"};
+
+    private final IWorkbenchWindow window;
+    private final CommissionDesk desk;
+
+    public BringingArtwork(IWorkbenchWindow window) {
+        this.window = window;
+        this.desk = window.getService(CommissionDesk.class);
+    }
+
+    /** Asks for a file. */
+    public void choose() {
+        FileDialog dialog = new FileDialog(window.getShell(), SWT.OPEN);
+        dialog.setText(Messages.Bring_title);
+        dialog.setFilterExtensions(KINDS);
+        dialog.setFilterNames(new String[] {Messages.Bring_kinds, Messages.Bring_allFiles});
+        String chosen = dialog.open();
+        if (chosen != null) {
+            bring(Path.of(chosen));
+        }
+    }
+
+    /** Asks where the drawing belongs, then brings it in the background and puts its window on the Easel. */
+    public void bring(Path art) {
+        Bringer bringer = window.getService(Bringer.class);
+        Optional<OpenCommission> commission = desk.commission();
+        if (bringer == null || commission.isEmpty() || !desk.canEdit()) {
+            MessageDialog.openInformation(window.getShell(), Messages.Bring_title, Messages.Bring_openFirst);
+            return;
+        }
+        BringDialog dialog = new BringDialog(window.getShell(), art, commission.get().windowNames(), new TypedLength(StudioPreferences.unit()));
+        if (dialog.open() != Window.OK || dialog.choice() == null) {
+            return;
+        }
+        BringChoice choice = dialog.choice();
+        if (commission.get().isDirty() && !new SavingCommission(window.getShell()).save(commission.get())) {
+            return;
+        }
+        HandedOverJob<Bringer.Result> job = new HandedOverJob<>(NLS.bind(Messages.Bring_job, art.getFileName()), desk, window.getShell().getDisplay(),
+                Bringer.WORK_UNITS, (path, work) -> bringer.bring(path, choice, work), this::show);
+        try {
+            job.begin();
+        } catch (IOException e) {
+            MessageDialog.openError(window.getShell(), Messages.Bring_title, e.getMessage());
+        }
+    }
+
+    private void show(Bringer.Result result) {
+        desk.commission().ifPresent(commission -> {
+            new CommissionOpening(window).showWindow(commission, result.windowName());
+            window.getService(ProblemBoard.class).put(SOURCE, ProblemBoard.of(result.windowName(), result.problems()));
+        });
+    }
+}

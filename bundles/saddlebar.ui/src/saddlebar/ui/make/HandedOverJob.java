@@ -1,0 +1,91 @@
+package saddlebar.ui.make;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.CancellationException;
+import java.util.function.Consumer;
+
+import org.eclipse.core.runtime.ILog;
+import org.eclipse.core.runtime.IProgressMonitor;
+import org.eclipse.core.runtime.IStatus;
+import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.SubMonitor;
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.swt.widgets.Display;
+import org.eclipse.ui.progress.IProgressConstants;
+
+import saddlebar.model.problem.Refusal;
+import saddlebar.model.work.Work;
+import saddlebar.ui.Ids;
+import saddlebar.ui.desk.CommissionDesk;
+
+/**
+ * Work on the commission's folder while the desk has handed it over: in the background, watched in the Progress view, and taken back however it ends.
+ *
+ * @param <T> what it brings about
+ */
+public final class HandedOverJob<T> extends Job {
+    /** The work itself, on a thread of the job. */
+    @FunctionalInterface
+    public interface Deed<T> {
+        T doIt(Path commission, Work work) throws IOException;
+    }
+
+    private final CommissionDesk desk;
+    private final Display display;
+    private final int units;
+    private final Deed<T> deed;
+    private final Consumer<T> whenDone;
+    private Path handed;
+
+    /** @param whenDone is told on the screen's thread, after the commission has been taken back */
+    public HandedOverJob(String name, CommissionDesk desk, Display display, int units, Deed<T> deed, Consumer<T> whenDone) {
+        super(name);
+        this.desk = desk;
+        this.display = display;
+        this.units = units;
+        this.deed = deed;
+        this.whenDone = whenDone;
+        setProperty(IProgressConstants.KEEPONE_PROPERTY, Boolean.TRUE);
+    }
+
+    /** Hands the commission over and begins; on the screen's thread. */
+    public void begin() throws IOException {
+        handed = desk.handOver();
+        schedule();
+    }
+
+    @Override
+    protected IStatus run(IProgressMonitor monitor) {
+        try {
+            SubMonitor progress = SubMonitor.convert(monitor, getName(), units);
+            T done = deed.doIt(handed, new MonitorWork(progress));
+            takeBack(() -> whenDone.accept(done));
+            return Status.OK_STATUS;
+        } catch (CancellationException e) {
+            takeBack(this::nothing);
+            return Status.CANCEL_STATUS;
+        } catch (IOException | Refusal e) {
+            takeBack(this::nothing);
+            return new Status(IStatus.WARNING, Ids.PLUGIN, e.getMessage(), e); // a warning: the platform shows it, and logs no fault of ours
+        } catch (RuntimeException e) {
+            takeBack(this::nothing);
+            throw e;
+        }
+    }
+
+    private void nothing() {
+        // stopped or refused: nothing has changed
+    }
+
+    private void takeBack(Runnable then) {
+        display.asyncExec(() -> {
+            try {
+                desk.takeBack(handed);
+                then.run();
+            } catch (IOException | Refusal e) {
+                ILog.of(HandedOverJob.class).warn(e.getMessage(), e);
+            }
+        });
+    }
+}

@@ -1,0 +1,60 @@
+package saddlebar.ui.problems;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+import saddlebar.model.problem.Problem;
+
+/** Where all problems of the open commission hang, by who found them: each Easel, production. On the screen's thread. */
+public final class ProblemBoard {
+    private final Map<String, List<PlacedProblem>> bySource = new TreeMap<>();
+    private final List<Runnable> listeners = new ArrayList<>();
+
+    /** Replaces what this source has found before. */
+    public void put(String source, List<PlacedProblem> problems) {
+        bySource.put(source, List.copyOf(problems));
+        changed();
+    }
+
+    /** Another commission: nothing is known of it yet. */
+    public void clear() {
+        bySource.clear();
+        changed();
+    }
+
+    /** Worst first; what several have found stands once. */
+    public List<PlacedProblem> all() {
+        Set<PlacedProblem> all = new LinkedHashSet<>();
+        bySource.values().forEach(all::addAll);
+        return all.stream().sorted(Comparator.comparing(PlacedProblem::problem, Problem.WORST_FIRST).thenComparing(PlacedProblem::windowName)).toList();
+    }
+
+    public void addListener(Runnable listener) {
+        listeners.add(listener);
+    }
+
+    public void removeListener(Runnable listener) {
+        listeners.remove(listener);
+    }
+
+    private void changed() {
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    /** Problems that all belong to one window. */
+    public static List<PlacedProblem> of(String windowName, List<Problem> problems) {
+        return problems.stream().map(problem -> new PlacedProblem(windowName, problem)).toList();
+    }
+
+    /** Problems of several windows: each belongs to the window whose name its place begins with, or to none. */
+    public static List<PlacedProblem> sorted(List<String> windowNames, List<Problem> problems) {
+        return problems.stream().map(problem -> new PlacedProblem(windowNames.stream()
+                .filter(name -> problem.where().equals(name) || problem.where().startsWith(name + " ") || problem.where().startsWith(name + "-"))
+                .findFirst().orElse(""), problem)).toList();
+    }
+}

@@ -1,0 +1,119 @@
+package saddlebar.ui.problems;
+
+import org.eclipse.jface.layout.TableColumnLayout;
+import org.eclipse.jface.viewers.ArrayContentProvider;
+import org.eclipse.jface.viewers.ColumnLabelProvider;
+import org.eclipse.jface.viewers.ColumnWeightData;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.TableViewer;
+import org.eclipse.jface.viewers.TableViewerColumn;
+import org.eclipse.osgi.util.NLS;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Image;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.ISharedImages;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.part.ViewPart;
+
+import saddlebar.model.problem.Severity;
+import saddlebar.ui.Messages;
+import saddlebar.ui.desk.CommissionDesk;
+import saddlebar.ui.desk.CommissionOpening;
+import saddlebar.ui.desk.OpenCommission;
+
+/** The one list of problems. Choosing one shows its place on the Easel if its window lies there; Enter or a double click puts it there. */
+public final class ProblemsView extends ViewPart {
+    private TableViewer table;
+    private ProblemBoard board;
+    private CommissionDesk desk;
+    private final Runnable onBoard = this::refresh;
+    private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
+        @Override
+        public void closing(OpenCommission commission) {
+            board.clear();
+        }
+    };
+
+    @Override
+    public void createPartControl(Composite parent) {
+        Composite frame = new Composite(parent, SWT.NONE);
+        table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        table.getTable().setHeaderVisible(true);
+        TableColumnLayout layout = new TableColumnLayout();
+        frame.setLayout(layout);
+        column(layout, Messages.Problems_severity, 12, new ColumnLabelProvider() {
+            @Override
+            public String getText(Object element) {
+                return words(((PlacedProblem) element).problem().severity());
+            }
+
+            @Override
+            public Image getImage(Object element) {
+                return image(((PlacedProblem) element).problem().severity());
+            }
+        });
+        column(layout, Messages.Problems_where, 20, ColumnLabelProvider.createTextProvider(element -> ((PlacedProblem) element).problem().where()));
+        column(layout, Messages.Problems_what, 68, ColumnLabelProvider.createTextProvider(element -> ((PlacedProblem) element).problem().message()));
+        table.setContentProvider(ArrayContentProvider.getInstance());
+        table.addDoubleClickListener(event -> show((IStructuredSelection) event.getSelection()));
+        getSite().setSelectionProvider(table);
+        board = getSite().getService(ProblemBoard.class);
+        board.addListener(onBoard);
+        desk = getSite().getService(CommissionDesk.class);
+        desk.addListener(onDesk);
+        refresh();
+    }
+
+    private void column(TableColumnLayout layout, String title, int weight, ColumnLabelProvider labels) {
+        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
+        column.getColumn().setText(title);
+        column.setLabelProvider(labels);
+        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight));
+    }
+
+    private static String words(Severity severity) {
+        return switch (severity) {
+            case ERROR -> Messages.Severity_error;
+            case WARNING -> Messages.Severity_warning;
+            case NOTE -> Messages.Severity_note;
+        };
+    }
+
+    private static Image image(Severity severity) {
+        ISharedImages images = PlatformUI.getWorkbench().getSharedImages();
+        return images.getImage(switch (severity) {
+            case ERROR -> ISharedImages.IMG_OBJS_ERROR_TSK;
+            case WARNING -> ISharedImages.IMG_OBJS_WARN_TSK;
+            case NOTE -> ISharedImages.IMG_OBJS_INFO_TSK;
+        });
+    }
+
+    private void show(IStructuredSelection selection) {
+        if (selection.getFirstElement() instanceof PlacedProblem problem && !problem.windowName().isEmpty()) {
+            desk.commission().ifPresent(commission -> {
+                new CommissionOpening(getSite().getWorkbenchWindow()).showWindow(commission, problem.windowName());
+                table.setSelection(selection); // tell the Easel again, now that it is there
+            });
+        }
+    }
+
+    private void refresh() {
+        var all = board.all();
+        table.setInput(all);
+        setContentDescription(all.isEmpty() ? Messages.Problems_none : NLS.bind(Messages.Problems_count, all.size()));
+    }
+
+    @Override
+    public void setFocus() {
+        table.getControl().setFocus();
+    }
+
+    @Override
+    public void dispose() {
+        if (board != null) {
+            board.removeListener(onBoard);
+            desk.removeListener(onDesk);
+        }
+        super.dispose();
+    }
+}

@@ -1,0 +1,144 @@
+package saddlebar.ui.properties;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Label;
+import org.eclipse.swt.widgets.Text;
+import org.eclipse.ui.IWorkbenchPart;
+import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.views.properties.tabbed.AbstractPropertySection;
+import org.eclipse.ui.views.properties.tabbed.TabbedPropertySheetPage;
+
+import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.desk.CommissionDesk;
+import saddlebar.ui.desk.Edits;
+import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.tree.WindowNode;
+
+/** Shows rows as labels and fields. A field's value is taken when it is left or Enter is pressed; Escape puts the old one back. */
+abstract class RowsSection extends AbstractPropertySection {
+    private Composite body;
+    private CommissionDesk desk;
+    private Object thing;
+    private List<String> shape = List.of();
+    private final List<Text> fields = new ArrayList<>();
+    private List<Row> rows = List.of();
+    private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
+        @Override
+        public void changed(OpenCommission commission) {
+            refresh();
+        }
+
+        @Override
+        public void closing(OpenCommission commission) {
+            thing = null;
+            refresh();
+        }
+    };
+
+    /** General things, or those of making. */
+    abstract List<Row> rows(RowsOf rowsOf, Object shown);
+
+    @Override
+    public void createControls(Composite parent, TabbedPropertySheetPage page) {
+        super.createControls(parent, page);
+        body = getWidgetFactory().createFlatFormComposite(parent);
+        GridLayoutFactory.swtDefaults().numColumns(2).spacing(12, 4).applyTo(body);
+        desk = PlatformUI.getWorkbench().getService(CommissionDesk.class);
+        desk.addListener(onDesk);
+    }
+
+    @Override
+    public void setInput(IWorkbenchPart part, ISelection selection) {
+        super.setInput(part, selection);
+        Object first = selection instanceof IStructuredSelection structured ? structured.getFirstElement() : null;
+        thing = first instanceof WindowNode node ? desk.commission().flatMap(open -> open.window(node.name())).orElse(null) : first;
+    }
+
+    @Override
+    public void refresh() {
+        if (body == null || body.isDisposed()) {
+            return;
+        }
+        Optional<Edits> edits = desk.canEdit() ? desk.commission().map(OpenCommission::edits) : Optional.empty();
+        rows = thing == null ? List.of() : rows(new RowsOf(StudioPreferences.lengths(), edits), thing);
+        List<String> wanted = rows.stream().map(row -> row.label() + row.edit().isPresent() + row.lines()).toList();
+        if (!wanted.equals(shape)) {
+            build();
+            shape = wanted;
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            Text field = fields.get(i);
+            if (!field.getText().equals(rows.get(i).value())) {
+                field.setText(rows.get(i).value());
+            }
+        }
+    }
+
+    private void build() {
+        for (Control child : body.getChildren()) {
+            child.dispose();
+        }
+        fields.clear();
+        for (int i = 0; i < rows.size(); i++) {
+            Row row = rows.get(i);
+            Label label = getWidgetFactory().createLabel(body, row.label());
+            GridDataFactory.swtDefaults().align(SWT.BEGINNING, row.lines() > 1 ? SWT.BEGINNING : SWT.CENTER).applyTo(label);
+            fields.add(row.edit().isPresent() ? editable(row, i) : fact(row));
+        }
+        body.getParent().layout(true, true);
+    }
+
+    /** A text that can be selected and copied, and that a screen reader finds, but looks like a label. */
+    private Text fact(Row row) {
+        Text text = new Text(body, SWT.READ_ONLY);
+        getWidgetFactory().adapt(text, true, false);
+        GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
+        text.setToolTipText(row.label());
+        return text;
+    }
+
+    private Text editable(Row row, int index) {
+        Text text = getWidgetFactory().createText(body, "", row.lines() > 1 ? SWT.MULTI | SWT.WRAP | SWT.V_SCROLL | SWT.BORDER : SWT.SINGLE | SWT.BORDER);
+        GridDataFactory.fillDefaults().grab(true, false).hint(SWT.DEFAULT, row.lines() * text.getLineHeight()).applyTo(text);
+        text.addListener(SWT.FocusOut, event -> take(text, index));
+        text.addListener(SWT.DefaultSelection, event -> take(text, index));
+        text.addListener(SWT.KeyDown, event -> {
+            if (event.character == SWT.ESC) {
+                text.setText(rows.get(index).value());
+            }
+        });
+        return text;
+    }
+
+    private void take(Text text, int index) {
+        if (index < rows.size()) {
+            Row row = rows.get(index);
+            if (!text.getText().equals(row.value())) {
+                row.edit().ifPresent(edit -> edit.accept(text.getText()));
+            }
+        }
+    }
+
+    @Override
+    public void dispose() {
+        if (desk != null) {
+            desk.removeListener(onDesk);
+        }
+        super.dispose();
+    }
+
+    @Override
+    public boolean shouldUseExtraSpace() {
+        return true;
+    }
+}

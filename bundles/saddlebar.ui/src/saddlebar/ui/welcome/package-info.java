@@ -1,0 +1,2 @@
+/** What is shown while no commission lies open: what to do next. */
+package saddlebar.ui.welcome;
