@@ -2,6 +2,7 @@ package saddlebar.stencil;
 
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;
+import java.util.Arrays;
 import java.util.Locale;
 
 import saddlebar.stencil.limits.LimitsCheck;
@@ -69,7 +70,7 @@ public final class ScreeningSpeed {
             }
             mpxPerS[round] = 1e3 * WIDTH * ROWS / nanos;
         }
-        java.util.Arrays.sort(mpxPerS);
+        Arrays.sort(mpxPerS);
         out.printf(Locale.ROOT, "%-26s %8.0f Mpx/s (best %.0f), %.4f painted%n", what, mpxPerS[rounds / 2], mpxPerS[rounds - 1],
                 (double) painted / WIDTH / ROWS);
     }

@@ -84,10 +84,22 @@ class NoiseMethodsTest {
         for (double h : new double[] {0, 0.5, 1, 1.5, 2}) {
             BitPicture bits = Fields.flat(green, FINE.withClump(h), 0.25, 256, 256);
             double size = Clusters.meanSize(bits);
-            assertEquals(0.25, bits.count() / 65536.0, 0.012, "tone at h = " + h);
+            assertEquals(0.25, bits.count() / 65536.0, 0.003, "tone at h = " + h);
             assertTrue(size > before, "cluster of " + size + " px at h = " + h);
             before = size;
         }
+    }
+
+    /** Most power of clumped dots lies about their principal frequency, sqrt(g/M) with M the clusters' mean size; little below half of it. */
+    @Test
+    void clumpsStandApartEvenly() {
+        BitPicture bits = Fields.flat(new GreenNoiseMethod(), FINE.withClump(1), 0.1, 256, 256);
+        double principal = Spectrum.principalFrequency(0.1) / Math.sqrt(Clusters.meanSize(bits));
+        Spectrum spectrum = Spectrum.of(bits);
+        double low = spectrum.meanBelow(principal / 2);
+        double peak = spectrum.meanBetween(principal * 0.85, principal * 1.25);
+        assertTrue(low < 0.2, "low " + low);
+        assertTrue(peak > 1.2 && peak > spectrum.meanBetween(principal * 1.25, 0.5) && peak > 5 * low, "peak " + peak);
     }
 
     /** White noise has power 1 all over: independent random bits. */

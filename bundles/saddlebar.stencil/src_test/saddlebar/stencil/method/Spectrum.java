@@ -38,10 +38,15 @@ final class Spectrum {
 
     /** Mean over all frequencies above 0 and below {@code limit}. */
     double meanBelow(double limit) {
+        return meanBetween(0, limit);
+    }
+
+    /** Mean over the frequencies from {@code least} (but not 0) to below {@code limit}. */
+    double meanBetween(double least, double limit) {
         double sum = 0;
         int count = 0;
         for (int i = 1; i < n * n; i++) {
-            if (frequency(i) < limit) {
+            if (frequency(i) >= least && frequency(i) < limit) {
                 sum += power[i];
                 count++;
             }
