@@ -6,7 +6,7 @@ final class EbbTide {
     private static final double W = 560;
     private static final double H = 840;
 
-    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0), 0.62);
+    private final Sheet s = new Sheet("W01 Ebb tide", W, H, Curve.straight(0, 0, W, 0, W, H, 0, H, 0, 0), 0.56);
     private final Curve sun = Curve.circle(185, 204, 40);
     private final Curve halo = Curve.circle(185, 204, 74);
     private final Curve horizon = Curve.through(-6, 303, 130, 298, 290, 297, 430, 300, 566, 303);
@@ -112,7 +112,7 @@ final class EbbTide {
             {"440,820", "umber", "rust brown"}, {"541,701", "reed green", "slate"}, {"534,759", "moss", "plum"}, {"524,822", "olive", "slate"},
             // curlew
             {"341,487", "pale ochre", "pale ochre"}, {"355,541", "bone", "shell pink"}, {"410,585", "ochre", "ochre"}, {"454,606", "copper", "copper"}, {"502,637", "umber", "rust brown"},
-            {"368,615", "bone", "bone"}, {"456,660", "pale straw", "shell pink"},
+            {"366,592", "bone", "shell pink"}, {"376,640", "mist white", "bone"}, {"456,660", "pale straw", "shell pink"},
             // redshank
             {"138,573", "copper", "ochre"}, {"90,605", "rust brown", "copper"}, {"130,605", "bone", "bone"}
         };

@@ -5,7 +5,7 @@ final class EbbTideBirds {
     private final Sheet s;
     private final Curve back = Curve.through(314, 487, 322, 470, 340, 463, 356, 472, 364, 496, 375, 524, 400, 545, 434, 560, 472, 583, 508, 614, 536, 650);
     private final Curve breast = Curve.through(314, 487, 320, 501, 332, 517, 342, 540, 343, 564, 342, 590, 352, 622, 378, 653, 418, 673, 466, 674, 506, 663, 536, 650);
-    private final Curve wing = Curve.through(420, 545, 386, 572, 388, 610, 432, 639, 490, 644);
+    private final Curve wing = Curve.through(420, 545, 394, 574, 396, 608, 434, 638, 490, 644);
     private final Curve tail = Curve.through(506, 600, 487, 634, 490, 682);
     private final Curve coverts = Curve.through(452, 560, 426, 596, 432, 646);
     private final Curve smallBack = Curve.through(151, 577, 143, 563, 130, 563, 121, 577, 98, 585, 70, 598, 44, 618);
@@ -32,7 +32,7 @@ final class EbbTideBirds {
         // the curlew's bill, down to the water's edge
         s.cut(314, 487, 290, 492, 266, 507, 246, 530, 230, 566);
         // the redshank's bill, over the water to the curlew's breast
-        s.cut(151, 577, 190, 583, 232, 598, 290, 616, 360, 624);
+        s.cut(151, 577, 190, 583, 232, 598, 290, 617, 346, 624, 374, 621, 404, 608);
         // lines that spring from the curlew
         s.cut(346, 464, 348, 430, 366, 398, 392, 362);
         s.cut(472, 590, 504, 562, 566, 550);
@@ -62,7 +62,7 @@ final class EbbTideBirds {
         Motif.dabs(trace, whole, 0.05, 0.36, 0.10, 0.94, 11, 9, 0.026, 1.1, 41);
         Motif.dabs(trace, whole, 0.38, 0.66, 0.66, 0.97, 9, 6, 0.03, 1.5, 42);
         Motif.dabs(trace, whole, 0.66, 0.80, 0.80, 0.98, 5, 4, 0.03, 1.2, 43);
-        Patch shoulder = new Patch(Curve.through(379, 528, 400, 545, 420, 553), Curve.through(343, 582, 356, 606, 384, 616));
+        Patch shoulder = new Patch(Curve.through(379, 528, 400, 545, 420, 553), Curve.through(343, 582, 352, 606, 390, 622));
         Motif.scallops(trace, shoulder, 0.06, 0.98, 3, 0.02, 0.8, 7, 1.0);
         Patch mantle = new Patch(Curve.through(416, 550, 434, 560, 472, 583, 504, 610), wing);
         Motif.scallops(trace, mantle, 0.04, 0.50, 5, 0.03, 0.98, 5, 1.7);

@@ -48,7 +48,7 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
     private void sky() {
         Area air = land(TOP, -6);
         air = new Area(Motif.rectangle(0, 0, 560, 300));
-        air.subtract(new Area(halo.path()));
+        air.subtract(new Area(Curve.circle(185, 204, 104).path()));
         air.subtract(land(hill, 310));
         Layer trace = s.trace.within(air);
         Layer matt = s.matt.within(air);
@@ -101,6 +101,15 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
         Area ring = new Area(Curve.circle(185, 204, 74).path());
         ring.subtract(new Area(Curve.circle(185, 204, 41).path()));
         s.stain.within(halo.path()).radial(ring, 185, 204, 74, 74, 0, 0.54, 0.3, 0.7, 0.8, 1, 0.4);
+        // light that reaches past the ring
+        Layer beyond = s.trace.outside(halo.path()).within(Motif.rectangle(0, 0, 560, 296));
+        for (int i = 0; i < 40; i++) {
+            double a = 2 * StrictMath.PI * (i + 0.3) / 40;
+            double inner = 79 + 3 * (i % 3);
+            double outer = inner + 9 + 10 * chance.nextDouble() + (i % 4 == 0 ? 12 : 0);
+            beyond.stroke(Brush.w(0.4, 1.2, 0.3), 185 + inner * StrictMath.cos(a), 204 + inner * StrictMath.sin(a), 185 + (inner + outer) / 2 * StrictMath.cos(a + 0.02),
+                    204 + (inner + outer) / 2 * StrictMath.sin(a + 0.02), 185 + outer * StrictMath.cos(a + 0.01), 204 + outer * StrictMath.sin(a + 0.01));
+        }
         for (int i = 0; i < 4; i++) {
             double y = 188 + 11 * i;
             double half = 26 - 2.5 * Math.abs(i - 1.4) * Math.abs(i - 1.4);
@@ -177,7 +186,7 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
         matt.linear(Motif.rectangle(20, 700, 280, 146), 0, 700, 0, 846, 0, 0, 1, 0.24);
         matt.breath(285, 600, 34, 14, 10, 0.16);
         Layer stain = s.stain.within(water);
-        stain.linear(Motif.rectangle(100, 370, 140, 110), 150, 370, 160, 480, 0, 0.85, 1, 0.1);
+        stain.linear(Motif.rectangle(60, 366, 300, 120), 0, 372, 0, 484, 0, 0.85, 0.4, 0.5, 1, 0);
     }
 
     private void flats(Area front) {

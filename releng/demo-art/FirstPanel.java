@@ -8,11 +8,11 @@ final class FirstPanel {
 
     static Sheet draw() {
         Curve panel = Curve.straight(0, 0, 200, 0, 200, 250, 0, 250, 0, 0);
-        Sheet s = new Sheet("First panel: the diver on the willow", 200, 250, panel, 0.8);
+        Sheet s = new Sheet("First panel: the diver on the willow", 200, 250, panel, 0.66);
         Curve back = s.cut(64, 80, 70, 66, 84, 55, 102, 54, 118, 64, 130, 86, 143, 116, 153, 152, 160, 186, 164, 212);
         Curve front = s.cut(64, 80, 62, 92, 65, 112, 74, 136, 90, 157, 112, 174, 132, 188, 150, 203, 164, 212);
-        Curve wing = s.cut(58, 84, 72, 92, 90, 97, 105, 108, 111, 128, 112, 150, 109, 164, 104, 180);
-        s.cut(64, 80, 44, 90, 20, 103, -6, 112);
+        Curve wing = s.cut(54, 98, 72, 103, 88, 112, 98, 128, 103, 148, 105, 164, 104, 182);
+        s.cut(70, 72, 46, 74, 20, 84, -8, 82);
         s.cut(100, 60, 104, 36, 104, 16, 100, -6);
         s.cut(130, 112, 156, 100, 180, 94, 208, 92);
         s.cut(164, 212, 168, 228, 170, 256);
@@ -33,6 +33,7 @@ final class FirstPanel {
         bill(s);
         branch(s, air, airMatt);
         leaves(s, air, airMatt);
+        Motif.vignette(s, airMatt, 0.26, f -> true);
         sky(s, airMatt);
         return s;
     }
@@ -42,10 +43,10 @@ final class FirstPanel {
         blue.intersect(body);
         Layer onBird = s.trace.within(body);
         Layer matt = s.matt.within(body);
-        Patch mantle = new Patch(back, Curve.through(64, 86, 84, 96, 100, 104, 110, 122, 113, 150, 130, 184, 164, 212));
+        Patch mantle = new Patch(back, Curve.through(64, 92, 84, 100, 100, 106, 110, 122, 113, 150, 130, 184, 164, 212));
         // crown: small bars; wing: scallops, then quills towards the tail
         Motif.scallops(onBird, mantle, 0.08, 0.30, 6, 0.02, 0.62, 4, 0.8);
-        Motif.scallops(onBird, mantle, 0.36, 0.62, 4, 0.04, 0.98, 4, 1.0);
+        Motif.scallops(onBird, mantle, 0.34, 0.62, 4, 0.04, 0.98, 4, 1.1);
         Motif.scallopShade(matt, mantle, 0.36, 0.62, 4, 0.04, 0.98, 4, 0.26);
         Motif.quills(onBird, mantle, 0.64, 0.99, 0.1, 0.95, 4, 1.0, 9);
         matt.linear(new Patch(back, wing).outline(), 150, 110, 108, 140, 0, 0.30, 0.4, 0.05, 1, 0.22);
@@ -57,24 +58,24 @@ final class FirstPanel {
         onBreast.linear(body, 66, 132, 108, 120, 0, 0.26, 0.3, 0.06, 0.62, 0, 1, 0.24);
         onBreast.breath(104, 166, 34, 16, 35, 0.3);
         // cheek: a white patch with a dark stripe through the eye
-        onBird.stroke(Brush.w(0.4, 3.4, 4.2, 1.6, 0.4), 64, 82, 76, 78, 90, 80, 103, 88, 110, 98);
-        onBird.stroke(Brush.w(0.3, 1.2, 0.3), 66, 98, 78, 106, 92, 108, 102, 106);
-        Motif.hatch(onBird, Curve.through(70, 100, 84, 107, 98, 108), 0, 1, 14, 7, 55, 0.5, 3);
+        onBird.stroke(Brush.w(0.4, 3.4, 4.2, 1.6, 0.4), 66, 84, 78, 82, 92, 84, 106, 93, 114, 106);
+        onBird.stroke(Brush.w(0.3, 1.2, 0.3), 66, 108, 78, 114, 92, 116, 104, 114);
+        Motif.hatch(onBird, Curve.through(70, 111, 84, 116, 100, 115), 0, 1, 14, 7, 55, 0.5, 3);
         Layer eye = s.trace;
-        Motif.eye(eye, 82, 72, 4.3);
+        Motif.eye(eye, 84, 73, 4.3);
         // the edge of the drawing, heavier below
         s.trace.stroke(Brush.w(0.5, 1.2, 0.6, 1.4, 0.5), Curve.through(66, 96, 69, 112, 77, 135, 92, 154.5, 111, 170));
     }
 
     private static void bill(Sheet s) {
-        Path2D upper = Curve.through(66, 77, 46, 86, 22, 101, 8, 107).path();
-        upper.append(Curve.through(8, 107, 24, 103.5, 46, 93.5, 64, 86).path(), true);
+        Path2D upper = Curve.through(68, 80, 46, 88, 22, 102, 8, 108).path();
+        upper.append(Curve.through(8, 108, 24, 105, 46, 96, 68, 88.5).path(), true);
         upper.closePath();
         Area bill = new Area(upper);
-        bill.subtract(new Area(Brush.stroke(Curve.through(62, 81.5, 46, 88.5, 30, 97), 0.3, 1.1, 0.3)));
+        bill.subtract(new Area(Brush.stroke(Curve.through(62, 84, 46, 91, 30, 99), 0.3, 1.1, 0.3)));
         s.trace.solid(bill);
-        Path2D lower = Curve.through(64, 87.5, 46, 95, 26, 103.8).path();
-        lower.append(Curve.through(26, 103.8, 46, 98.5, 66, 94).path(), true);
+        Path2D lower = Curve.through(68, 89.8, 46, 97, 26, 105.4).path();
+        lower.append(Curve.through(26, 105, 46, 100, 68, 95).path(), true);
         lower.closePath();
         s.trace.solid(lower);
     }
@@ -106,14 +107,16 @@ final class FirstPanel {
             {20, 166, 8, 158, 2, 144, 4, 128}, {20, 158, 30, 146, 34, 132, 32, 118}, {21, 148, 14, 138, 12, 126, 16, 114},
             {110, 192, 106, 208, 112, 226, 124, 242}, {140, 188, 138, 206, 128, 222, 112, 232},
             {186, 166, 184, 186, 190, 206, 198, 222}, {176, 172, 172, 190, 176, 208, 184, 226},
-            {8, -4, 16, 14, 20, 34, 16, 54}, {26, -4, 36, 12, 42, 30, 40, 50}, {48, -4, 58, 8, 66, 22, 68, 38},
+            {184, 150, 172, 158, 164, 154, 150, 162}, {192, 98, 180, 90, 168, 88, 156, 92}, {8, -4, 16, 14, 20, 34, 16, 54}, {26, -4, 36, 12, 42, 30, 40, 50}, {48, -4, 58, 8, 66, 22, 68, 38}, {70, -4, 80, 4, 88, 16, 92, 30},
             {130, -4, 136, 12, 146, 26, 160, 36}, {158, -4, 166, 10, 176, 22, 190, 28}
         };
         Area covered = new Area();
         for (double[] rib : ribs) {
             Motif.leaf(s, air.outside(covered), airMatt.outside(covered), 6.2, 0.8, 0.34, rib);
             covered.add(new Area(Motif.leafShape(Curve.through(rib), 6.2)));
-            s.stain.outside(covered);
+        }
+        for (int i : new int[] {4, 8, 16, 19}) {
+            s.stain.flat(Motif.leafShape(Curve.through(ribs[i]), 6.2), 0.45);
         }
         s.stain.flat(Motif.leafShape(Curve.through(ribs[0]), 6.2), 0.6);
         s.stain.flat(Motif.leafShape(Curve.through(ribs[12]), 6.2), 0.6);

@@ -69,7 +69,7 @@ final class Layer {
     void repeated(String id, Shape shape, List<java.awt.geom.AffineTransform> places) {
         gradients.add("<path id=\"" + id + "\" d=\"" + data(shape.getPathIterator(null)) + "\"/>");
         for (java.awt.geom.AffineTransform t : places) {
-            marks.add("<use href=\"#" + id + "\" transform=\"matrix(" + SvgNumber.ofMillionths(t.getScaleX()) + " " + SvgNumber.ofMillionths(t.getShearY()) + " "
+            marks.add("<use xlink:href=\"#" + id + "\" transform=\"matrix(" + SvgNumber.ofMillionths(t.getScaleX()) + " " + SvgNumber.ofMillionths(t.getShearY()) + " "
                     + SvgNumber.ofMillionths(t.getShearX()) + " " + SvgNumber.ofMillionths(t.getScaleY()) + " " + SvgNumber.of(t.getTranslateX()) + " "
                     + SvgNumber.of(t.getTranslateY()) + ")\"/>");
         }

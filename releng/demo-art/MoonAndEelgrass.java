@@ -7,7 +7,7 @@ final class MoonAndEelgrass {
     static final double RING = 26;
     static final int RING_PIECES = 12;
 
-    private final Sheet s = new Sheet("W03 Moon and eelgrass", 500, 500, Curve.circle(MIDDLE, MIDDLE, 250), 0.62);
+    private final Sheet s = new Sheet("W03 Moon and eelgrass", 500, 500, Curve.circle(MIDDLE, MIDDLE, 250), 0.55);
     private final Seabed bed = new Seabed(s);
     private final Curve moon = Curve.circle(284, 146, 50);
     private final Curve surface = Curve.through(18, 224, 90, 210, 160, 221, 226, 212, 286, 222, 350, 208, 420, 219, 482, 204);

@@ -138,9 +138,9 @@ final class Motif {
             double depth = (r + 0.5) / rows;
             double v = v0 + (v1 - v0) * depth;
             for (int k = 0; k < perRow; k++) {
-                double length = (u1 - u0) / perRow * (0.45 + 0.5 * chance.nextDouble());
+                double length = (u1 - u0) / perRow * (0.2 + 0.75 * StrictMath.sqrt(chance.nextDouble()));
                 double u = u0 + (u1 - u0) * (k + chance.nextDouble() * 0.5) / perRow;
-                double lift = (v1 - v0) / rows * 0.22 * (chance.nextBoolean() ? 1 : -1);
+                double lift = (v1 - v0) / rows * (0.06 + 0.26 * chance.nextDouble()) * (chance.nextBoolean() ? 1 : -1);
                 double wide = ink * (0.5 + 0.6 * depth) * (0.7 + 0.5 * chance.nextDouble());
                 trace.stroke(Brush.w(FINE_MM * 0.8, wide, wide * 0.5, FINE_MM * 0.8), field.line(u, v, u + length * 0.3, v + lift, u + length * 0.65,
                         v - lift * 0.7, u + length, v + lift * 0.3));
@@ -256,7 +256,7 @@ final class Motif {
                 java.awt.geom.Rectangle2D box = face.path().getBounds2D();
                 double rx = box.getWidth() * 0.62;
                 double ry = box.getHeight() * 0.62;
-                matt.radial(Sheet.thinned(face).path(), face.labelX() * 0.5 + box.getCenterX() * 0.5, face.labelY() * 0.5 + box.getCenterY() * 0.5 - box.getHeight() * 0.08,
+                matt.radial(Sheet.thinned(face, 0.2).path(), face.labelX() * 0.5 + box.getCenterX() * 0.5, face.labelY() * 0.5 + box.getCenterY() * 0.5 - box.getHeight() * 0.08,
                         rx, ry, 0, 0.35, 0, 0.75, density * 0.45, 1, density);
             }
         }

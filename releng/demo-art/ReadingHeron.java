@@ -15,7 +15,7 @@ final class ReadingHeron {
     static final int REPEATS = 8;
 
     private final Sheet s = new Sheet("W02 The reading heron", W, H, Curve.join(List.of(Curve.through(0, H, 0, SPRING), Curve.arc(W, SPRING, W, 180, 240),
-            Curve.arc(0, SPRING, W, 300, 360), Curve.through(W, SPRING, W, H), Curve.through(W, H, 0, H))), 0.55);
+            Curve.arc(0, SPRING, W, 300, 360), Curve.through(W, SPRING, W, H), Curve.through(W, H, 0, H))), 0.48);
     private final Curve disc = Curve.circle(236, 300, 140);
     private final HeronFigure heron = new HeronFigure(s);
     private final Curve bandTop = Curve.through(28, 859, 110, 852, 240, 848, 370, 852, 452, 859);

@@ -7,11 +7,15 @@ import java.util.List;
 /** Border, sky, book, water and lettering of the second window. */
 record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, Curve bandMiddle, Curve farWater, Curve reed) {
     private static final double X_HEIGHT = 24;
+    private static final double CLEAR_MM = 2.4;
 
     void paint() {
         border();
-        Area scene = new Area(Curve.join(List.of(Curve.through(34, 960, 34, 416), Curve.arc(480, 416, 446, 180, 237.4), Curve.arc(0, 416, 446, 302.6, 360),
-                Curve.through(446, 416, 446, 960), Curve.through(446, 960, 34, 960))).path());
+        // paint of the scene keeps off the border, so that all border pieces are alike even where paint is carried past their cut edges
+        double r = 446 - CLEAR_MM;
+        double deg = StrictMath.toDegrees(StrictMath.acos(240 / r));
+        Area scene = new Area(Curve.join(List.of(Curve.through(480 - r, 960, 480 - r, 416), Curve.arc(480, 416, r, 180, 180 + deg), Curve.arc(0, 416, r, 360 - deg, 360),
+                Curve.through(r, 416, r, 960), Curve.through(r, 960, 480 - r, 960))).path());
         Area behind = new Area(scene);
         behind.subtract(heron.outline());
         Motif.vignette(s, s.matt.within(scene), 0.24, f -> f.labelY() < 850);
@@ -20,7 +24,7 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
         water(behind);
         book();
         reeds(behind);
-        lettering();
+        lettering(s.matt.within(scene));
     }
 
     /** One border piece, its corner at 0, 0: a bud between two leaves, left clear in a dark ground. */
@@ -60,7 +64,7 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
             for (double x : new double[] {0, ReadingHeron.W - ReadingHeron.BORDER}) {
                 double y = ReadingHeron.SPRING + ReadingHeron.REPEAT * i;
                 places.add(Brush.moved(x, y));
-                s.matt.linear(Motif.rectangle(x, y, 34, 68), x, y, x, y + 68, 0, 0.22, 0.5, 0, 1, 0.22);
+                s.matt.linear(Motif.rectangle(x + CLEAR_MM, y + CLEAR_MM, 34 - 2 * CLEAR_MM, 68 - 2 * CLEAR_MM), x, y, x, y + 68, 0, 0.22, 0.5, 0, 1, 0.22);
             }
         }
         for (int i = 0; i < 6; i++) {
@@ -252,7 +256,7 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
         Motif.blade(trace, matt, 8, 1.0, 0.26, 56, 850, 58, 800, 74, 770, 100, 756);
     }
 
-    private void lettering() {
+    private void lettering(Layer matt) {
         Uncial hand = new Uncial();
         double gap = X_HEIGHT * 1.5;
         double first = hand.width("every tide", X_HEIGHT) + gap + hand.width("turns", X_HEIGHT);
@@ -269,9 +273,9 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
                 s.trace.stroke(Brush.w(0.5, 2.2 - 0.4 * i, 0.5), cx - side * 6, 938, cx, 933 + 5 * (i % 2), cx + side * 6, 938);
             }
         }
-        s.matt.linear(Motif.rectangle(34, 850, 412, 58), 0, 852, 0, 880, 0, 0.26, 1, 0);
-        s.matt.linear(Motif.rectangle(34, 908, 412, 52), 0, 920, 0, 960, 0, 0, 1, 0.26);
-        s.matt.linear(Motif.rectangle(34, 850, 60, 110), 34, 0, 94, 0, 0, 0.24, 1, 0);
-        s.matt.linear(Motif.rectangle(386, 850, 60, 110), 446, 0, 386, 0, 0, 0.24, 1, 0);
+        matt.linear(Motif.rectangle(34, 850, 412, 58), 0, 852, 0, 880, 0, 0.26, 1, 0);
+        matt.linear(Motif.rectangle(34, 908, 412, 52), 0, 920, 0, 960, 0, 0, 1, 0.26);
+        matt.linear(Motif.rectangle(34, 850, 60, 110), 34, 0, 94, 0, 0, 0.24, 1, 0);
+        matt.linear(Motif.rectangle(386, 850, 60, 110), 446, 0, 386, 0, 0, 0.24, 1, 0);
     }
 }

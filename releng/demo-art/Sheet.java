@@ -8,7 +8,7 @@ final class Sheet {
     private record Seed(double x, double y, String first, String second) {
     }
 
-    private static final double SIMPLE_MM = 0.02;
+    private static final double GLASS_MM = 0.03;
 
     private final String title;
     private final double widthMm;
@@ -74,7 +74,7 @@ final class Sheet {
         StringBuilder out = new StringBuilder();
         String size = SvgNumber.of(widthMm) + "mm\" height=\"" + SvgNumber.of(heightMm) + "mm\" viewBox=\"0 0 " + SvgNumber.of(widthMm) + " "
                 + SvgNumber.of(heightMm);
-        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"").append(size).append("\">\n");
+        out.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" width=\"").append(size).append("\">\n");
         out.append("<title>").append(title).append("</title>\n<defs>\n");
         for (Layer layer : List.of(matt, stain, trace, lettering)) {
             layer.gradients().forEach(g -> out.append(g).append('\n'));
@@ -102,16 +102,16 @@ final class Sheet {
             Seed seed = seeds.stream().filter(s -> face.path().contains(s.x, s.y)).findFirst().orElse(null);
             String name = seed == null ? "none" : first ? seed.first : seed.second;
             String colour = seed == null ? "#ff00ff" : palette.colour(name);
-            Arrangement.Face drawn = thinned(face);
+            Arrangement.Face drawn = thinned(face, GLASS_MM);
             out.append("<path fill=\"").append(colour).append("\" data-glass=\"").append(name).append("\" d=\"")
                     .append(Layer.data(drawn.path().getPathIterator(null))).append("\"/>\n");
         }
         out.append("</g>\n");
     }
 
-    /** The face with no more points than its shape needs. */
-    static Arrangement.Face thinned(Arrangement.Face face) {
-        return new Arrangement.Face(simple(face.outline()), face.areaMm2(), face.labelX(), face.labelY(), face.inradiusMm());
+    /** The face with no more points than its shape needs, to the tolerance given. */
+    static Arrangement.Face thinned(Arrangement.Face face, double toleranceMm) {
+        return new Arrangement.Face(simple(face.outline(), toleranceMm), face.areaMm2(), face.labelX(), face.labelY(), face.inradiusMm());
     }
 
     private static void paint(StringBuilder out, String id, String label, Layer layer) {
@@ -125,8 +125,8 @@ final class Sheet {
                 .append("</title>\n");
     }
 
-    /** The outline with the points left out that lie within {@link #SIMPLE_MM} of the way between those that stay (Douglas and Peucker 1973). */
-    private static double[][] simple(double[][] ring) {
+    /** The outline with the points left out that lie within the tolerance of the way between those that stay (Douglas and Peucker 1973). */
+    private static double[][] simple(double[][] ring, double toleranceMm) {
         boolean[] keep = new boolean[ring.length];
         int far = 0;
         for (int i = 1; i < ring.length; i++) {
@@ -136,8 +136,8 @@ final class Sheet {
         }
         keep[0] = true;
         keep[far] = true;
-        thin(ring, 0, far, keep);
-        thin(ring, far, ring.length, keep);
+        thin(ring, 0, far, keep, toleranceMm);
+        thin(ring, far, ring.length, keep, toleranceMm);
         List<double[]> kept = new ArrayList<>();
         for (int i = 0; i < ring.length; i++) {
             if (keep[i]) {
@@ -147,11 +147,11 @@ final class Sheet {
         return kept.toArray(double[][]::new);
     }
 
-    private static void thin(double[][] ring, int from, int to, boolean[] keep) {
+    private static void thin(double[][] ring, int from, int to, boolean[] keep, double toleranceMm) {
         double[] a = ring[from];
         double[] b = ring[to % ring.length];
         double run = Math.max(1e-9, distance(a, b));
-        double worst = SIMPLE_MM;
+        double worst = toleranceMm;
         int at = -1;
         for (int i = from + 1; i < to; i++) {
             double off = Math.abs((ring[i][0] - a[0]) * (b[1] - a[1]) - (ring[i][1] - a[1]) * (b[0] - a[0])) / run;
@@ -162,8 +162,8 @@ final class Sheet {
         }
         if (at >= 0) {
             keep[at] = true;
-            thin(ring, from, at, keep);
-            thin(ring, at, to, keep);
+            thin(ring, from, at, keep, toleranceMm);
+            thin(ring, at, to, keep, toleranceMm);
         }
     }
 

@@ -45,12 +45,14 @@ public final class CommissionFolder implements AutoCloseable {
     private final Surroundings surroundings;
     private final Disk disk;
     private final List<String> removed = new ArrayList<>();
+    private final Links links;
 
     private CommissionFolder(ModelFolder folder, StudioFolder studio, Surroundings surroundings, Disk disk) {
         this.folder = folder;
         this.studio = studio;
         this.surroundings = surroundings;
         this.disk = disk;
+        this.links = new Links(this);
     }
 
     /** Makes a new commission and opens it for writing. */
@@ -66,9 +68,9 @@ public final class CommissionFolder implements AutoCloseable {
         Path target = path.toAbsolutePath().normalize();
         Optional<Path> shared = settings.sharedStudio().map(studio -> studio.toAbsolutePath().normalize());
         if (shared.isPresent()) {
-            prepareShared(target, shared.get(), settings, surroundings);
+            prepareShared(target, shared.get(), settings, surroundings, disk);
         }
-        FolderDraft.make(target, draft -> write(draft, settings, shared, surroundings));
+        FolderDraft.make(target, disk, draft -> write(draft, settings, shared, surroundings));
         CommissionFolder made = open(target, Access.WRITE, surroundings, disk);
         boolean done = false;
         try {
@@ -82,7 +84,7 @@ public final class CommissionFolder implements AutoCloseable {
         }
     }
 
-    private static void prepareShared(Path target, Path shared, NewCommission settings, Surroundings surroundings) throws IOException {
+    private static void prepareShared(Path target, Path shared, NewCommission settings, Surroundings surroundings, Disk disk) throws IOException {
         if (shared.startsWith(target) || target.startsWith(shared)) {
             throw new Refusal(shared.toString(), "a shared studio and a commission cannot lie in each other", "lay them side by side");
         }
@@ -91,7 +93,7 @@ public final class CommissionFolder implements AutoCloseable {
                     "lay both on one drive");
         }
         if (!Files.exists(shared.resolve(StudioFolder.FILE))) {
-            StudioFolder.create(shared, shared.getFileName().toString(), settings.library(), surroundings);
+            StudioFolder.create(shared, shared.getFileName().toString(), settings.library(), surroundings, disk);
         }
     }
 
@@ -346,7 +348,7 @@ public final class CommissionFolder implements AutoCloseable {
 
     /** Where loaded things are named from, and things by their ids. */
     public Links links() {
-        return new Links(this);
+        return links;
     }
 
     /** @throws Refusal if the path leads out of the commission's folder */
@@ -383,8 +385,8 @@ public final class CommissionFolder implements AutoCloseable {
         removed.clear();
     }
 
-    /** Tells a shared studio that this commission belongs to it, if it does not know yet. */
-    private void joinStudio() throws IOException {
+    /** Enters this commission in its shared studio's list, or mends the entry after the folder was moved; saves the studio. */
+    public void joinStudio() throws IOException {
         if (!hasOwnStudio()) {
             studio.join(commission(), path(), surroundings);
             studio.save();

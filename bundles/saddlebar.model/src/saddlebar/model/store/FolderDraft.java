@@ -3,7 +3,6 @@ package saddlebar.model.store;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Comparator;
 import java.util.List;
 import java.util.UUID;
@@ -22,7 +21,7 @@ final class FolderDraft {
     }
 
     /** @throws Refusal if something else is there already */
-    static void make(Path path, Filling filling) throws IOException {
+    static void make(Path path, Disk disk, Filling filling) throws IOException {
         Path target = path.toAbsolutePath().normalize();
         requireFree(target);
         Path parent = target.getParent();
@@ -32,11 +31,11 @@ final class FolderDraft {
         boolean done = false;
         try {
             filling.fill(draft);
-            sync(draft);
+            sync(draft, disk);
             Files.deleteIfExists(target); // an empty folder
-            Files.move(draft, target, StandardCopyOption.ATOMIC_MOVE);
+            disk.rename(draft, target);
             done = true;
-            new LocalDisk().syncFolder(parent);
+            disk.syncFolder(parent);
         } finally {
             if (!done) {
                 remove(draft);
@@ -58,8 +57,7 @@ final class FolderDraft {
         }
     }
 
-    private static void sync(Path draft) throws IOException {
-        LocalDisk disk = new LocalDisk();
+    private static void sync(Path draft, Disk disk) throws IOException {
         for (Path path : all(draft)) {
             if (Files.isDirectory(path)) {
                 disk.syncFolder(path);

@@ -25,6 +25,15 @@ final class FolderLock implements AutoCloseable {
     /** Beyond the words, so that others can read those on systems where a locked part cannot be read. */
     private static final long LOCKED_BYTE = Long.MAX_VALUE - 1;
 
+    /** Somebody else is writing; they may be done in a moment. */
+    static final class HeldElsewhere extends LockedException {
+        private static final long serialVersionUID = 1;
+
+        HeldElsewhere(String message) {
+            super(message);
+        }
+    }
+
     /**
      * What this process holds. It belongs to the process because the system's locks do: closing any channel on a file gives up the whole process's
      * locks on it, so a folder that we hold already must never be opened a second time to find out.
@@ -109,7 +118,7 @@ final class FolderLock implements AutoCloseable {
         throw held(folder, words);
     }
 
-    private static LockedException held(Path folder, String words) {
+    private static HeldElsewhere held(Path folder, String words) {
         String who = "another program";
         try {
             if (Json.read(words) instanceof Map<?, ?> holder) {
@@ -118,7 +127,7 @@ final class FolderLock implements AutoCloseable {
         } catch (IOException e) {
             who = "another program that has not yet said its name"; // between its lock and its words
         }
-        return new LockedException(folder + " is being written by " + who + "; wait until it is closed there, or open it for reading");
+        return new HeldElsewhere(folder + " is being written by " + who + "; wait until it is closed there, or open it for reading");
     }
 
     private static String read(FileChannel channel) throws IOException {

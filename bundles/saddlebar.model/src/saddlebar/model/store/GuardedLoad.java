@@ -4,6 +4,7 @@ import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
 
 import org.eclipse.emf.ecore.EPackage;
+import org.eclipse.emf.ecore.xmi.PackageNotFoundException;
 import org.eclipse.emf.ecore.xmi.XMLHelper;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.SAXXMIHandler;
@@ -37,7 +38,11 @@ final class GuardedLoad extends XMILoadImpl {
         /** By itself it would fetch an unknown package from wherever its name points. */
         @Override
         protected EPackage getPackageForURI(String uri) {
-            return packageRegistry.getEPackage(uri);
+            EPackage known = packageRegistry.getEPackage(uri);
+            if (known == null) {
+                error(new PackageNotFoundException(uri, getLocation(), getLineNumber(), getColumnNumber()));
+            }
+            return known;
         }
 
         @Override

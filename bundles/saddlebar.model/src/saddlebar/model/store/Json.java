@@ -89,10 +89,10 @@ final class Json {
     private static Object number(String text) {
         BigDecimal exact = new BigDecimal(text);
         boolean whole = text.chars().allMatch(c -> c == '-' || c >= '0' && c <= '9');
-        if (whole && !text.equals("-0") && exact.abs().compareTo(BigDecimal.valueOf(Long.MAX_VALUE)) <= 0) {
+        if (whole && !text.equals("-0") && exact.unscaledValue().bitLength() < Long.SIZE) {
             return exact.longValueExact();
         }
-        double near = exact.doubleValue();
+        double near = Double.parseDouble(text);
         return Double.isFinite(near) && new BigDecimal(Double.toString(near)).compareTo(exact) == 0 ? (Object) near : exact;
     }
 

@@ -1,16 +1,13 @@
 package saddlebar.model.store;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EReference;
 import org.eclipse.emf.ecore.EStructuralFeature;
-import org.eclipse.emf.ecore.resource.Resource;
 import org.eclipse.emf.ecore.resource.ResourceSet;
 import org.eclipse.emf.ecore.util.ECrossReferenceAdapter;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -25,6 +22,7 @@ import saddlebar.model.problem.Severity;
 public final class Links {
     private final CommissionFolder commission;
     private final ECrossReferenceAdapter references;
+    private int followed;
 
     Links(CommissionFolder commission) {
         this.commission = commission;
@@ -37,7 +35,7 @@ public final class Links {
         references = known;
     }
 
-    /** Does not load a file just to see what points there. */
+    /** Follows no link by itself while the model is watched: that would load files whenever something is looked at. */
     private static final class Quiet extends ECrossReferenceAdapter {
         @Override
         protected boolean resolve() {
@@ -45,47 +43,28 @@ public final class Links {
         }
     }
 
-    /** Who names an object, of one class, in the order of the files. Loads all windows first: each could name it. */
+    /** Who names an object, of one class. Loads all windows first: each could name it. */
     public <T extends EObject> List<T> users(EObject target, Class<T> type) {
+        loadAll();
+        return settings(target).stream().map(EStructuralFeature.Setting::getEObject).filter(type::isInstance).map(type::cast).distinct().toList();
+    }
+
+    /** Once all is loaded and every link followed, the adapter knows every way back. */
+    private void loadAll() {
         commission.studio();
         commission.windows();
-        return users(target).stream().filter(type::isInstance).map(type::cast).toList();
+        int files = commission.resourceSet().getResources().size();
+        if (files != followed) {
+            EcoreUtil.resolveAll(commission.resourceSet());
+            followed = files;
+        }
     }
 
-    /** Who names an object in what is loaded. */
-    public List<EObject> users(EObject target) {
-        List<EObject> users = new ArrayList<>();
-        for (EStructuralFeature.Setting setting : settings(target)) {
+    private List<EStructuralFeature.Setting> settings(EObject target) {
+        return references.getInverseReferences(target, false).stream().filter(setting -> {
             EReference reference = (EReference) setting.getEStructuralFeature();
-            if (!reference.isContainment() && !reference.isContainer() && !users.contains(setting.getEObject())) {
-                users.add(setting.getEObject());
-            }
-        }
-        return users;
-    }
-
-    /** Links that were not yet followed are found by where they lead. */
-    private Collection<EStructuralFeature.Setting> settings(EObject target) {
-        List<EStructuralFeature.Setting> all = new ArrayList<>(references.getInverseReferences(target, false));
-        if (target.eResource() != null) {
-            for (Resource resource : commission.resourceSet().getResources()) {
-                if (resource != target.eResource()) {
-                    addProxies(resource, target, all);
-                }
-            }
-        }
-        return all;
-    }
-
-    private static void addProxies(Resource resource, EObject target, List<EStructuralFeature.Setting> all) {
-        Map<EObject, Collection<EStructuralFeature.Setting>> proxies = EcoreUtil.ProxyCrossReferencer.find(resource);
-        URI uri = EcoreUtil.getURI(target);
-        proxies.forEach((proxy, settings) -> {
-            if (uri.equals(EcoreUtil.getURI(proxy))) {
-                settings.stream().filter(setting -> all.stream().noneMatch(known -> known.getEObject() == setting.getEObject()
-                        && known.getEStructuralFeature() == setting.getEStructuralFeature())).forEach(all::add);
-            }
-        });
+            return !reference.isContainment() && !reference.isContainer();
+        }).toList();
     }
 
     /** The object of an id, in any file of the commission or its studio; loads windows until it is found. */
@@ -108,15 +87,12 @@ public final class Links {
 
     /** Takes an object and all within it out of the model, and every link to it in any file. */
     public void delete(EObject target) {
-        commission.studio();
-        commission.windows();
+        loadAll();
         List<EObject> all = new ArrayList<>(List.of(target));
         target.eAllContents().forEachRemaining(all::add);
         for (EObject gone : all) {
             for (EStructuralFeature.Setting setting : settings(gone)) {
-                if (setting.getEStructuralFeature().isChangeable() && !((EReference) setting.getEStructuralFeature()).isContainment()) {
-                    EcoreUtil.remove(setting, gone);
-                }
+                EcoreUtil.remove(setting, gone);
             }
         }
         EcoreUtil.remove(target);
@@ -124,8 +100,7 @@ public final class Links {
 
     /** Links in what is loaded that lead to nothing, for the list of problems. */
     public List<Problem> broken() {
-        commission.studio();
-        commission.windows();
+        loadAll();
         List<Problem> problems = new ArrayList<>();
         EcoreUtil.UnresolvedProxyCrossReferencer.find(commission.resourceSet()).forEach((proxy, settings) -> {
             for (EStructuralFeature.Setting setting : settings) {

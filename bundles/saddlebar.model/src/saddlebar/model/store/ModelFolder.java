@@ -60,7 +60,7 @@ final class ModelFolder implements WriteGate, AutoCloseable {
             for (int tries = 0; save.isUnfinished(); tries++) {
                 try (FolderLock whole = FolderLock.take(root(), surroundings)) {
                     save.finish();
-                } catch (LockedException e) {
+                } catch (FolderLock.HeldElsewhere e) {
                     if (tries >= TRIES) {
                         throw e;
                     }
@@ -79,8 +79,8 @@ final class ModelFolder implements WriteGate, AutoCloseable {
         for (int tries = 0; lock == null; tries++) {
             try {
                 take();
-            } catch (LockedException e) {
-                if (tries >= TRIES || !e.getMessage().contains("being written")) {
+            } catch (FolderLock.HeldElsewhere e) {
+                if (tries >= TRIES) {
                     throw e;
                 }
                 pause();
@@ -164,6 +164,8 @@ final class ModelFolder implements WriteGate, AutoCloseable {
         }
         try (Hold hold = hold()) {
             hold.requireHeld();
+            SafeSave save = new SafeSave(root(), disk);
+            save.finish();
             SortedMap<String, Optional<byte[]>> files = new TreeMap<>();
             for (ModelResource resource : changed) {
                 Path file = Path.of(resource.getURI().toFileString());
@@ -171,10 +173,11 @@ final class ModelFolder implements WriteGate, AutoCloseable {
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream();
                 resource.save(bytes, Map.of());
                 resource.setModified(true); // not saved until it is on the disk
+                resource.isTriedAs(Hashes.sha256(bytes.toByteArray()));
                 files.put(paths.relative(file), Optional.of(bytes.toByteArray()));
             }
             removed.forEach(file -> files.put(file, Optional.empty()));
-            new SafeSave(root(), disk).save(files);
+            save.save(files);
             for (ModelResource resource : changed) {
                 resource.setModified(false);
                 resource.isOnDiskAs(Hashes.sha256(files.get(paths.relative(Path.of(resource.getURI().toFileString()))).get()));
@@ -184,7 +187,7 @@ final class ModelFolder implements WriteGate, AutoCloseable {
 
     private void requireUnchanged(Path file, ModelResource resource) throws IOException {
         String now = Files.exists(file) ? Hashes.sha256(file) : "";
-        if (!now.equals(resource.sha256OnDisk())) {
+        if (!resource.knows(now)) {
             throw new LockedException(file + " was changed by somebody else since it was opened; nothing was saved. Close it without saving, open it"
                     + " again and repeat the change");
         }

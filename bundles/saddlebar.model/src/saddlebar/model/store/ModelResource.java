@@ -12,6 +12,7 @@ import java.util.function.Supplier;
 import org.eclipse.emf.common.util.URI;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.EStructuralFeature;
+import org.eclipse.emf.ecore.xmi.XMIException;
 import org.eclipse.emf.ecore.xmi.XMLLoad;
 import org.eclipse.emf.ecore.xmi.XMLResource;
 import org.eclipse.emf.ecore.xmi.impl.XMIResourceImpl;
@@ -34,6 +35,7 @@ public final class ModelResource extends XMIResourceImpl {
     private Supplier<String> newId = () -> UUID.randomUUID().toString();
     private boolean broughtUpToDate;
     private String sha256OnDisk = "";
+    private String sha256Tried = "";
 
     public ModelResource(URI uri) {
         super(uri);
@@ -62,13 +64,20 @@ public final class ModelResource extends XMIResourceImpl {
         return broughtUpToDate;
     }
 
-    /** Hash of the file as this program last read or saved it; empty if it is not yet there. */
-    String sha256OnDisk() {
-        return sha256OnDisk;
-    }
-
+    /** Hash of the file as it now lies on the disk; empty if it is not there. */
     void isOnDiskAs(String sha256) {
         sha256OnDisk = sha256;
+        sha256Tried = sha256;
+    }
+
+    /** A save of these bytes is tried; it may come through even if it seems to fail. */
+    void isTriedAs(String sha256) {
+        sha256Tried = sha256;
+    }
+
+    /** Whether what lies on the disk is what this program read, saved or tried to save there. */
+    boolean knows(String sha256) {
+        return sha256.equals(sha256OnDisk) || sha256.equals(sha256Tried);
     }
 
     @Override
@@ -85,7 +94,7 @@ public final class ModelResource extends XMIResourceImpl {
     public void doLoad(InputStream in, Map<?, ?> options) throws IOException {
         String where = where();
         byte[] bytes = in.readAllBytes();
-        sha256OnDisk = Hashes.sha256(bytes);
+        isOnDiskAs(Hashes.sha256(bytes));
         Formats formats = Formats.current();
         int version = formats.versionOf(where, bytes);
         broughtUpToDate = version != formats.version();
@@ -97,7 +106,8 @@ public final class ModelResource extends XMIResourceImpl {
         }
         if (!getErrors().isEmpty()) {
             Diagnostic first = getErrors().get(0);
-            throw new Refusal(where + ":" + first.getLine(), first.getMessage(), Refusals.RESTORE);
+            throw first instanceof XMIException xmi ? Refusals.ofXmi(where, xmi)
+                    : new Refusal(where + ":" + first.getLine(), first.getMessage(), Refusals.RESTORE);
         }
         if (getContents().size() != 1) {
             throw new Refusal(where, "holds " + getContents().size() + " objects at the top instead of one", Refusals.RESTORE);

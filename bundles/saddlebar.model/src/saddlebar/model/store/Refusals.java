@@ -1,6 +1,11 @@
 package saddlebar.model.store;
 
 import org.eclipse.emf.ecore.resource.Resource;
+import org.eclipse.emf.ecore.xmi.ClassNotFoundException;
+import org.eclipse.emf.ecore.xmi.FeatureNotFoundException;
+import org.eclipse.emf.ecore.xmi.IllegalValueException;
+import org.eclipse.emf.ecore.xmi.PackageNotFoundException;
+import org.eclipse.emf.ecore.xmi.UnresolvedReferenceException;
 import org.eclipse.emf.ecore.xmi.XMIException;
 import org.xml.sax.SAXParseException;
 
@@ -22,13 +27,31 @@ final class Refusals {
                 return ofParse(where, parse);
             }
             if (cause instanceof XMIException xmi && xmi.getLine() > 0) {
-                return new Refusal(where + ":" + xmi.getLine(), sentence(xmi.getMessage()), RESTORE, failure);
+                return ofXmi(where, xmi);
             }
         }
         if (failure instanceof Resource.IOWrappedException || failure instanceof RuntimeException) {
             return new Refusal(where, "cannot be read: " + sentence(failure.getMessage()), RESTORE, failure);
         }
         return new Refusal(where, "cannot be read: " + sentence(failure.getMessage()), "look whether the disk and its rights are in order", failure);
+    }
+
+    static Refusal ofXmi(String where, XMIException xmi) {
+        String what;
+        if (xmi instanceof IllegalValueException value) {
+            what = "the value \"" + value.getValue() + "\" does not fit " + value.getFeature().getName();
+        } else if (xmi instanceof FeatureNotFoundException feature) {
+            what = "has \"" + feature.getName() + "\", which the format does not know here";
+        } else if (xmi instanceof ClassNotFoundException unknown) {
+            what = "has a \"" + unknown.getName() + "\", which the format does not know";
+        } else if (xmi instanceof PackageNotFoundException unknown) {
+            what = "uses the name space \"" + unknown.uri() + "\", which the format does not know";
+        } else if (xmi instanceof UnresolvedReferenceException nowhere) {
+            what = "names the id \"" + nowhere.getReference() + "\", which the file does not have";
+        } else {
+            what = sentence(xmi.getMessage());
+        }
+        return new Refusal(where + ":" + Math.max(1, xmi.getLine()), what, RESTORE, xmi);
     }
 
     static Refusal ofParse(String where, SAXParseException parse) {

@@ -25,7 +25,6 @@ public final class StudioFolder implements AutoCloseable {
     static final String FILE = "studio.saddlebar";
 
     private final ModelFolder folder;
-    private WriteGate.Hold held;
 
     StudioFolder(ModelFolder folder) {
         this.folder = folder;
@@ -33,7 +32,11 @@ public final class StudioFolder implements AutoCloseable {
 
     /** Makes a new studio; the folder is absent or empty. It is closed again. */
     public static void create(Path path, String name, Optional<StudioLibrary> library, Surroundings surroundings) throws IOException {
-        FolderDraft.make(path, draft -> write(draft, name, library, surroundings));
+        create(path, name, library, surroundings, new LocalDisk());
+    }
+
+    static void create(Path path, String name, Optional<StudioLibrary> library, Surroundings surroundings, Disk disk) throws IOException {
+        FolderDraft.make(path, disk, draft -> write(draft, name, library, surroundings));
     }
 
     /** Writes a first studio file into a folder that nobody else knows yet. */
@@ -72,7 +75,7 @@ public final class StudioFolder implements AutoCloseable {
     /** Takes the lock for as long as this is open, or only ends what a killed program left. */
     void begin(boolean lock) throws IOException {
         if (lock) {
-            held = folder.holdNow();
+            folder.holdNow();
         } else {
             folder.finishSaves();
         }
@@ -150,10 +153,6 @@ public final class StudioFolder implements AutoCloseable {
     /** Kept earlier generations of a model file such as {@code studio.saddlebar}, the latest last. */
     public List<Path> generations(String file) throws IOException {
         return List.copyOf(new SafeSave(folder.root(), new LocalDisk()).generations(file).values());
-    }
-
-    boolean isHeld() {
-        return held != null;
     }
 
     /** Gives up the lock; what was not saved is lost. */

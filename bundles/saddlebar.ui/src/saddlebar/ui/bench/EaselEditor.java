@@ -114,7 +114,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         JFaceResources.getColorRegistry().addListener(onPreferences);
         desk.addListener(onDesk);
         ours().ifPresent(commission -> {
-            saveables.opened(commission);
+            saveables.begin(ours());
             new UndoRedoActionGroup(getSite(), commission.edits().context(), true).fillActionBars(getEditorSite().getActionBars());
         });
         read();

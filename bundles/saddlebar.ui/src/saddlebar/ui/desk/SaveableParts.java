@@ -28,6 +28,12 @@ public final class SaveableParts {
         return current.isPresent() && current.get().isDirty();
     }
 
+    /** Before the part is shown; the workbench asks for itself when it is. */
+    public void begin(Optional<OpenCommission> commission) {
+        current = commission.map(CommissionSaveable::new);
+    }
+
+    /** While the part is shown. */
     public void opened(OpenCommission commission) {
         current = Optional.of(new CommissionSaveable(commission));
         fire(SaveablesLifecycleEvent.POST_OPEN);

@@ -46,6 +46,7 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
         @Override
         public void opened(OpenCommission commission) {
+            saveables.opened(commission);
             show(commission);
         }
 
@@ -67,6 +68,7 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
     public void createPartControl(Composite parent) {
         desk = getSite().getService(CommissionDesk.class);
         saveables = new SaveableParts(this);
+        saveables.begin(desk.commission());
         FilteredTree filtered = new FilteredTree(parent, SWT.SINGLE | SWT.H_SCROLL | SWT.V_SCROLL, new PatternFilter(), true, true);
         filtered.setInitialText(Messages.Tree_filter);
         tree = filtered.getViewer();
@@ -84,7 +86,6 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
     }
 
     private void show(OpenCommission commission) {
-        saveables.opened(commission);
         new UndoRedoActionGroup(getSite(), commission.edits().context(), true).fillActionBars(getViewSite().getActionBars());
         refresh();
         tree.expandToLevel(2);
