@@ -46,11 +46,10 @@ record EbbTidePaint(Sheet s, EbbTideBirds birds, Curve halo, Curve horizon, Curv
     }
 
     private void sky() {
-        Area air = land(TOP, -6);
-        air = new Area(Motif.rectangle(0, 0, 560, 300));
-        air.subtract(new Area(Curve.circle(185, 204, 104).path()));
+        Area air = new Area(Motif.rectangle(0, 0, 560, 300));
+        air.subtract(new Area(halo.path()));
         air.subtract(land(hill, 310));
-        Layer trace = s.trace.within(air);
+        Layer trace = s.trace.within(air).outside(Curve.circle(185, 204, 104).path());
         Layer matt = s.matt.within(air);
         matt.linear(Motif.rectangle(0, 0, 560, 130), 0, 0, 0, 130, 0, 0.26, 0.6, 0.08, 1, 0);
         // clouds: shade gathers under each long line, thin strokes comb it out

@@ -11,7 +11,7 @@ final class FirstPanel {
         Sheet s = new Sheet("First panel: the diver on the willow", 200, 250, panel, 0.66);
         Curve back = s.cut(64, 80, 70, 66, 84, 55, 102, 54, 118, 64, 130, 86, 143, 116, 153, 152, 160, 186, 164, 212);
         Curve front = s.cut(64, 80, 62, 92, 65, 112, 74, 136, 90, 157, 112, 174, 132, 188, 150, 203, 164, 212);
-        Curve wing = s.cut(54, 98, 72, 103, 88, 112, 98, 128, 103, 148, 105, 164, 104, 182);
+        Curve wing = s.cut(54, 96, 73, 100, 90, 106, 103, 119, 109, 138, 109, 156, 105, 182);
         s.cut(70, 72, 46, 74, 20, 84, -8, 82);
         s.cut(100, 60, 104, 36, 104, 16, 100, -6);
         s.cut(130, 112, 156, 100, 180, 94, 208, 92);
@@ -30,7 +30,7 @@ final class FirstPanel {
         Layer air = s.trace.outside(body);
         Layer airMatt = s.matt.outside(body);
         plumage(s, body, back, front, wing);
-        bill(s);
+        bill(air);
         branch(s, air, airMatt);
         leaves(s, air, airMatt);
         Motif.vignette(s, airMatt, 0.26, f -> true);
@@ -59,25 +59,26 @@ final class FirstPanel {
         onBreast.breath(104, 166, 34, 16, 35, 0.3);
         // cheek: a white patch with a dark stripe through the eye
         onBird.stroke(Brush.w(0.4, 3.4, 4.2, 1.6, 0.4), 66, 84, 78, 82, 92, 84, 106, 93, 114, 106);
-        onBird.stroke(Brush.w(0.3, 1.2, 0.3), 66, 108, 78, 114, 92, 116, 104, 114);
-        Motif.hatch(onBird, Curve.through(70, 111, 84, 116, 100, 115), 0, 1, 14, 7, 55, 0.5, 3);
+        Layer onThroat = onBird.outside(blue);
+        onThroat.stroke(Brush.w(0.3, 1.2, 0.3), 66, 108, 78, 114, 92, 116, 104, 114);
+        Motif.hatch(onThroat, Curve.through(70, 111, 84, 116, 100, 115), 0, 1, 14, 7, 55, 0.5, 3);
         Layer eye = s.trace;
         Motif.eye(eye, 84, 73, 4.3);
         // the edge of the drawing, heavier below
         s.trace.stroke(Brush.w(0.5, 1.2, 0.6, 1.4, 0.5), Curve.through(66, 96, 69, 112, 77, 135, 92, 154.5, 111, 170));
     }
 
-    private static void bill(Sheet s) {
+    private static void bill(Layer air) {
         Path2D upper = Curve.through(68, 80, 46, 88, 22, 102, 8, 108).path();
         upper.append(Curve.through(8, 108, 24, 105, 46, 96, 68, 88.5).path(), true);
         upper.closePath();
         Area bill = new Area(upper);
         bill.subtract(new Area(Brush.stroke(Curve.through(62, 84, 46, 91, 30, 99), 0.3, 1.1, 0.3)));
-        s.trace.solid(bill);
+        air.solid(bill);
         Path2D lower = Curve.through(68, 89.8, 46, 97, 26, 105.4).path();
         lower.append(Curve.through(26, 105, 46, 100, 68, 95).path(), true);
         lower.closePath();
-        s.trace.solid(lower);
+        air.solid(lower);
     }
 
     private static void branch(Sheet s, Layer air, Layer airMatt) {

@@ -176,7 +176,7 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
             Motif.ripples(trace, new Patch(down[i], down[i + 1]), 0, 1, 0.1, 0.95, rows[i], 6, 1.2 + 0.3 * i, 220 + i);
         }
         // reflections: the post, the legs, the light between
-        matt.linear(Motif.closed(Curve.through(112, 796, 108, 826, 114, 856), Curve.straight(114, 856, 170, 856), Curve.through(170, 856, 176, 826, 170, 796)), 0, 796, 0, 856, 0, 0.26, 1, 0.02);
+        matt.breath(141, 824, 34, 30, 0, 0.24);
         matt.breath(300, 720, 70, 14, 0, 0.2);
         matt.breath(300, 810, 80, 12, 0, 0.22);
         Layer stain = s.stain.within(wet);
@@ -219,8 +219,8 @@ record ReadingHeronPaint(Sheet s, HeronFigure heron, Curve disc, Curve bandTop, 
         Motif.combed(trace, post, 0.02, 0.98, 0.04, 0.96, 10, 5, 1.2, 230);
         s.matt.linear(post.outline(), 112, 0, 170, 0, 0, 0.04, 0.35, 0.02, 0.75, 0.32, 1, 0.4);
         s.matt.linear(post.outline(), 0, 612, 0, 660, 0, 0.34, 1, 0);
-        trace.stroke(Brush.w(0.6, 1.6, 0.6), Curve.ellipse(136, 668, 5, 9, 4));
-        trace.stroke(Brush.w(0.5, 1.0, 0.5), Curve.ellipse(136, 668, 2, 4.5, 4));
+        trace.stroke(Brush.w(0.6, 0.8, 1.2, 1.6, 1.6, 1.2, 0.8, 0.6, 0.6), Curve.ellipse(136, 668, 5, 9, 4));
+        trace.stroke(Brush.w(0.5, 0.7, 1.0, 1.0, 0.8, 0.6, 0.5), Curve.ellipse(136, 668, 2, 4.5, 4));
         // weed and mussels at the high water mark
         java.util.Random chance = new java.util.Random(23);
         for (int i = 0; i < 22; i++) {
