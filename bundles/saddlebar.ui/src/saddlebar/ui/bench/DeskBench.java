@@ -10,6 +10,6 @@ public final class DeskBench implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         Benches.common(layout);
-        layout.addView(Ids.WALL_VIEW, IPageLayout.TOP, 0.28f, layout.getEditorArea());
+        layout.addView(Ids.WALL_VIEW, IPageLayout.RIGHT, 0.8f, layout.getEditorArea());
     }
 }

@@ -214,8 +214,11 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     private void readScene(SceneReader reader, WindowSketch sketch, IProgressMonitor monitor, Optional<Integer> colourway) throws CoreException {
         try {
             SubMonitor progress = SubMonitor.convert(monitor, (int) Math.max(1, SceneReader.units(sketch)));
-            EaselScene scene = reader.read(sketch, new MonitorWork(progress));
-            inScreenThread(() -> show(sketch, scene, colourway));
+            EaselScene whole = reader.read(sketch, new MonitorWork(progress), soFar -> inScreenThread(() -> show(sketch, soFar, colourway)));
+            inScreenThread(() -> {
+                show(sketch, whole, Optional.empty());
+                told(sketch, whole);
+            });
         } catch (CancellationException e) {
             throw new OperationCanceledException();
         } catch (IOException | Refusal e) {
@@ -239,11 +242,18 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         if (sketch != shown) {
             return; // the window has changed since
         }
-        colourway.ifPresent(index -> easel.setLook(easel.look().withColourway(index)));
+        if (easel.scene().isEmpty()) {
+            colourway.ifPresent(index -> easel.setLook(easel.look().withColourway(index)));
+        }
         easel.say(scene.isEmpty() ? Messages.Easel_noArtwork : "");
         easel.show(scene);
         selection.sceneShown();
-        getSite().getService(ProblemBoard.class).put(input.windowName(), ProblemBoard.of(input.windowName(), scene.problems()));
+    }
+
+    private void told(WindowSketch sketch, EaselScene scene) {
+        if (sketch == shown) {
+            getSite().getService(ProblemBoard.class).put(input.windowName(), ProblemBoard.of(input.windowName(), scene.problems()));
+        }
     }
 
     private void stopReading() {

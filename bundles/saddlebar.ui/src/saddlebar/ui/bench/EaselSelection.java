@@ -37,7 +37,7 @@ final class EaselSelection implements ISelectionProvider, ISelectionListener {
 
     /** With no piece chosen, the window itself is. */
     void sceneShown() {
-        if (editor.easel().chosen().isEmpty()) {
+        if (editor.easel().chosen().isEmpty() && current.isEmpty()) {
             setSelection(window());
         }
     }

@@ -9,6 +9,7 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.Status;
+import org.eclipse.core.runtime.jobs.ISchedulingRule;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
@@ -43,6 +44,18 @@ final class WallPicture extends Canvas {
     static final int WIDTH_PT = 120;
     static final int HEIGHT_PT = 130;
     private static final int FREE_PT = 3;
+    /** Pictures are painted one after the other: what the person has put on the Easel comes first. */
+    private static final ISchedulingRule ONE_AT_A_TIME = new ISchedulingRule() {
+        @Override
+        public boolean contains(ISchedulingRule rule) {
+            return rule == this;
+        }
+
+        @Override
+        public boolean isConflicting(ISchedulingRule rule) {
+            return rule == this;
+        }
+    };
 
     private final Display display;
     private Image image;
@@ -108,6 +121,7 @@ final class WallPicture extends Canvas {
         };
         job.setPriority(Job.DECORATE);
         job.setSystem(true);
+        job.setRule(ONE_AT_A_TIME);
         job.schedule();
     }
 

@@ -15,6 +15,7 @@ import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.views.properties.tabbed.AbstractPropertySection;
 import org.eclipse.ui.views.properties.tabbed.TabbedPropertySheetPage;
 
@@ -102,6 +103,7 @@ abstract class RowsSection extends AbstractPropertySection {
     private Text fact(Row row) {
         Text text = new Text(body, SWT.READ_ONLY);
         getWidgetFactory().adapt(text, true, false);
+        text.setData(FormToolkit.KEY_DRAW_BORDER, Boolean.FALSE);
         GridDataFactory.fillDefaults().grab(true, false).applyTo(text);
         text.setToolTipText(row.label());
         return text;

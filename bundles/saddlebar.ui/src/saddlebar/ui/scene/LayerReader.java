@@ -50,9 +50,17 @@ final class LayerReader {
         this.yMm = yMm;
     }
 
+    /** Units of work that {@link #read} tells: rows of the picture that is held. */
+    long rows() {
+        return Math.max(1, (long) Math.ceil(artwork.heightMm() * heldPxPerMm()));
+    }
+
+    private double heldPxPerMm() {
+        return Math.min(FINEST_HELD_PX_PER_MM, Math.sqrt(MOST_HELD_PX / (artwork.widthMm() * artwork.heightMm())));
+    }
+
     SceneLayer read(Work work) throws IOException {
-        double pxPerMm = Math.min(FINEST_HELD_PX_PER_MM, Math.sqrt(MOST_HELD_PX / (artwork.widthMm() * artwork.heightMm())));
-        Raster raster = raster(new RectMm(xMm, yMm, artwork.widthMm(), artwork.heightMm()), pxPerMm, work);
+        Raster raster = raster(new RectMm(xMm, yMm, artwork.widthMm(), artwork.heightMm()), heldPxPerMm(), work);
         ToneTable tone = tone(raster);
         return new SceneLayer(layer.id(), layer.name(), layer.paint(), raster.covered(tone),
                 Optional.of((part, finerPxPerMm, asked) -> readPart(part, finerPxPerMm, tone, asked)));

@@ -42,10 +42,12 @@ final class PanelReader {
     /** Units of work of one panel. */
     static final long UNITS = 1000;
     private static final long CARTOON_UNITS = 300;
+    private static final long LAYER_UNITS = UNITS - CARTOON_UNITS;
 
     private final String where;
     private final PanelSketch panel;
     private final ArtworkShelf shelf;
+    private Optional<Artwork> art = Optional.empty();
     private final List<Contour> outlines = new ArrayList<>();
     private final List<ScenePiece> pieces = new ArrayList<>();
     private final List<SceneLayer> layers = new ArrayList<>();
@@ -73,9 +75,9 @@ final class PanelReader {
         return problems;
     }
 
-    void read(Work work) throws IOException {
-        Optional<Artwork> art = artwork();
-        Optional<Cartoon> cartoon = art.flatMap(drawn -> cartoon(drawn, work));
+    /** The glass: as made, which is at hand, else as the cutline draws it. */
+    void readGlass(Work work) throws IOException {
+        art = artwork();
         if (!panel.pieces().isEmpty()) {
             panel.pieces().forEach(this::addMade);
             if (panel.outline().isPresent()) {
@@ -83,15 +85,40 @@ final class PanelReader {
             } else {
                 addFaces();
             }
-        } else if (cartoon.isPresent()) {
-            DrawnGlass glass = DrawnGlass.of(art.orElseThrow());
-            cartoon.get().pieces().stream().filter(piece -> !piece.glass().isEmpty()).forEach(piece -> addDrawn(piece, glass));
-            addOutlines(cartoon.get().panel());
         } else if (art.isPresent()) {
-            addPane(new RectMm(panel.xMm(), panel.yMm(), art.get().widthMm(), art.get().heightMm()));
+            Optional<Cartoon> cartoon = cartoon(art.get(), work);
+            if (cartoon.isPresent()) {
+                DrawnGlass glass = DrawnGlass.of(art.get());
+                cartoon.get().pieces().stream().filter(piece -> !piece.glass().isEmpty()).forEach(piece -> addDrawn(piece, glass));
+                addOutlines(cartoon.get().panel());
+            } else {
+                addPane(new RectMm(panel.xMm(), panel.yMm(), art.get().widthMm(), art.get().heightMm()));
+            }
         }
+    }
+
+    int layerCount() {
+        return panel.layers().size();
+    }
+
+    /** One layer, in the order of firing. */
+    void readLayer(int index, Work work) throws IOException {
         if (art.isPresent()) {
-            readLayers(art.get(), work);
+            long each = LAYER_UNITS / Math.max(1, panel.layers().size());
+            LayerSketch layer = panel.layers().get(index);
+            try {
+                LayerReader reader = new LayerReader(shelf, art.get(), layer, panel.xMm(), panel.yMm());
+                layers.add(reader.read(work.part(each, reader.rows())));
+            } catch (Refusal refusal) {
+                tell("layer", refusal);
+            }
+        }
+    }
+
+    /** What is wrong with the cutline, where the pieces were at hand and it has not been looked through for them. */
+    void readProblems(Work work) {
+        if (art.isPresent() && !panel.pieces().isEmpty()) {
+            cartoon(art.get(), work);
         }
     }
 
@@ -123,18 +150,6 @@ final class PanelReader {
         } catch (Refusal refusal) {
             tell("cutline", refusal);
             return Optional.empty();
-        }
-    }
-
-    private void readLayers(Artwork artwork, Work work) throws IOException {
-        long each = (UNITS - CARTOON_UNITS) / Math.max(1, panel.layers().size());
-        for (LayerSketch layer : panel.layers()) {
-            work.checkpoint();
-            try {
-                layers.add(new LayerReader(shelf, artwork, layer, panel.xMm(), panel.yMm()).read(work.part(each, Math.max(1, each))));
-            } catch (Refusal refusal) {
-                tell("layer", refusal);
-            }
         }
     }
 
