@@ -18,12 +18,12 @@ import java.util.stream.Stream;
 import saddlebar.stencil.BitPicture;
 
 /** General programs that read and write the same formats, run as second opinion where they are installed; a test is left out where they are not. */
-final class PublicTool {
+public final class PublicTool {
     private PublicTool() {
     }
 
     /** Runs a program to its end and gives what it printed; fails if it reports a failure. */
-    static String run(Object... command) throws IOException, InterruptedException {
+    public static String run(Object... command) throws IOException, InterruptedException {
         List<String> words = Arrays.stream(command).map(String::valueOf).toList();
         String name = words.get(0);
         assumeTrue(Stream.of(System.getenv("PATH").split(File.pathSeparator)).anyMatch(folder -> Files.isExecutable(Path.of(folder, name))),

@@ -277,18 +277,30 @@ class ComposedSheetTest {
         assertTrue(e.getMessage().startsWith(begins), e.getMessage());
     }
 
-    /** Stencils laid so close that a number has no place are refused; 4.5 mm apart every number has one, however small the stencil. */
+    /** Stencils that touch on all sides leave no place for a number and are refused; 5 mm apart each has one, however small the stencil. */
     @Test
     void numbersNeedTheirRoom() throws IOException {
         double dpi = 100;
-        List<PlacedStencil> close = new ArrayList<>();
-        for (int i = 0; i < 49; i++) {
-            close.add(Sheets.stencil(FUSED, String.valueOf(i + 1), 50 + i % 7 * 8.5, 50 + i / 7 * 8.5, 0, 8, 8, dpi, false));
-        }
-        SheetPlan plan = Sheets.plan(FUSED, Paper.A4, dpi, close);
+        SheetPlan plan = Sheets.plan(FUSED, Paper.A4, dpi, block(8, dpi));
         Refusal e = assertThrows(Refusal.class, () -> Sheets.composed(plan));
         assertTrue(e.getMessage().contains("no room beside it for its number"), e.getMessage());
-        assertTrue(Sheets.composed(Sheets.full(FUSED, Paper.A4, dpi, 20, 11)).count() > 0);
+        SheetPlan apart = Sheets.plan(FUSED, Paper.A4, dpi, block(13, dpi));
+        TapePlan tape = TapePlan.of(apart);
+        List<RectMm> captions = tape.areas().stream().filter(area -> area.kind() == TapeArea.Kind.CAPTION).map(TapeArea::areaMm).toList();
+        assertEquals(49, captions.size());
+        for (RectMm caption : captions) {
+            assertTrue(captions.stream().filter(caption.grown(-1e-3)::overlaps).count() == 1, "overlaps another: " + caption);
+            assertTrue(apart.stencils().stream().noneMatch(stencil -> stencil.placeMm(dpi).overlaps(caption.grown(-1e-3))), "overlaps a stencil: " + caption);
+        }
+    }
+
+    /** Seven times seven stencils of 8 mm. */
+    private static List<PlacedStencil> block(double pitchMm, double dpi) {
+        List<PlacedStencil> stencils = new ArrayList<>();
+        for (int i = 0; i < 49; i++) {
+            stencils.add(Sheets.stencil(FUSED, String.valueOf(i + 1), 50 + i % 7 * pitchMm, 50 + i / 7 * pitchMm, 0, 8, 8, dpi, false));
+        }
+        return stencils;
     }
 
     @Test
