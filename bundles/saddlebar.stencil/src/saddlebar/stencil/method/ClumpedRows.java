@@ -6,13 +6,13 @@ import java.util.Arrays;
  * Floyd-Steinberg error diffusion with output-dependent feedback, so that dots clump: for the decision alone h (F - a + n) is added to v, with F
  * the share of painted neighbours that are already set (the one before weighs 0.25, those above 0.15, 0.45, 0.15), a the coverage, so that light
  * and dark behave alike, and n a fixed noise within +-1/4 that keeps rows from marching in step. The error is still that of v, so the tone
- * stays. The arithmetic is that of {@link FloydSteinbergRows}; h = 0 gives its bits.
+ * stays. Bare stays bare and solid stays solid, whatever the neighbours; beyond +-1/2, error is dropped there, lest it wander to the next shape.
+ * The arithmetic is that of {@link FloydSteinbergRows}; h = 0 gives its bits.
  *
  * <p>Source of the feedback: Levien, Output dependent feedback in error diffusion halftoning, IS&amp;T 46th annual conference, 1993. The weights
  * and the noise are our own, chosen by eye for clumps that are as wide as they are high.
  */
 final class ClumpedRows implements RowDecider {
-    private static final int SHIFT = 28;
     private static final int HALF = ONE >> 1;
     private static final double BEFORE = 0.25;
     private static final double ABOVE = 0.45;
@@ -59,8 +59,14 @@ final class ClumpedRows implements RowDecider {
             int v = coverage[x] + carried[x + 1] + next;
             long wish = (long) before * bit + (long) above * bitsAbove[x + 1] + (long) besideAbove * (bitsAbove[x] + bitsAbove[x + 2])
                     + (long) (hysteresis * (noise(x, y) - coverage[x]));
-            bit = (int) (HALF - 1 - (v + wish) >>> 63);
-            int e = v - (bit << SHIFT);
+            int e;
+            if (coverage[x] == 0 || coverage[x] == ONE) {
+                bit = coverage[x] >> SHIFT;
+                e = Math.max(-HALF, Math.min(HALF - 1, v - coverage[x]));
+            } else {
+                bit = (int) (HALF - 1 - (v + wish) >>> 63);
+                e = v - (bit << SHIFT);
+            }
             next = (int) (7L * e >> 4); // errors reach +-(1/2 + 5/4 h): products in long
             int five = (int) (5L * e >> 4);
             int one = e >> 4;

@@ -8,7 +8,6 @@ package saddlebar.stencil.method;
  * <p>Source: Floyd and Steinberg, An adaptive algorithm for spatial greyscale, Proc. SID 17(2), 1976, 75-77.
  */
 final class FloydSteinbergRows implements RowDecider {
-    private static final int SHIFT = 28;
     private static final int HALF = ONE >> 1;
 
     private final int dots;

@@ -2,8 +2,10 @@ package saddlebar.stencil.method;
 
 /** Decides dot by dot, row by row from the top, which dots are painted. Belongs to one picture and thread. */
 interface RowDecider {
-    /** Coverage 1 in the fixed point of rows: 2^28, so that seven times an error still fits an int. */
-    int ONE = 1 << 28;
+    /** Binary places of the fixed point of rows: seven times an error still fits an int. */
+    int SHIFT = 28;
+    /** Coverage 1. */
+    int ONE = 1 << SHIFT;
 
     /**
      * Decides the next row.

@@ -7,7 +7,8 @@ import saddlebar.stencil.ScreeningRecipe.Edge;
 /**
  * Error diffusion with any weights, carried in double: v = coverage + carried error, painted where v >= 1/2, the error v - bit spread to px not
  * yet visited, weights mirrored on rows that are scanned from right to left. Weights that point outside are dropped, or shared among those that
- * stay inside. Slower than {@link FloydSteinbergRows}, and used where that does not do.
+ * stay inside. Where weights go by tone, more than 1 can come together on a px; bare stays bare and solid stays solid all the same, and error
+ * beyond +-1/2 is dropped there. Slower than {@link FloydSteinbergRows}, and used where that does not do.
  */
 final class SpreadRows implements RowDecider {
     private static final int ROWS_BELOW = 2;
@@ -45,12 +46,17 @@ final class SpreadRows implements RowDecider {
         for (int i = 0, x = leftwards ? dots - 1 : 0; i < dots; i++, x += step) {
             double v = (double) coverage[x] / ONE + here[x + MARGIN];
             int bit = v >= 0.5 ? 1 : 0;
+            double error = v - bit;
+            if (coverage[x] == 0 || coverage[x] == ONE) {
+                bit = coverage[x] >> SHIFT;
+                error = Math.max(-0.5, Math.min(0.5, v - bit));
+            }
             painted[fromWord + (x >> 6)] |= (long) bit << 63 - (x & 63);
-            int level = byLevel.length == 1 ? 0 : (int) (255L * coverage[x] + ONE / 2 >> 28);
+            int level = byLevel.length == 1 ? 0 : (int) (255L * coverage[x] + ONE / 2 >> SHIFT);
             if (shareAtEdge && (x < MARGIN || x >= dots - MARGIN)) {
-                shareInside(byLevel[level], v - bit, x, step);
+                shareInside(byLevel[level], error, x, step);
             } else {
-                spread(byLevel[level], shareByLevel[level], v - bit, x + MARGIN, step);
+                spread(byLevel[level], shareByLevel[level], error, x + MARGIN, step);
             }
         }
         Arrays.fill(here, 0);
