@@ -34,10 +34,12 @@ class ScreeningMethodContractTest {
     @ParameterizedTest
     @MethodSource("methods")
     void nothingStrays(ScreeningMethod method) {
-        byte[] codes = Fields.noise(120 * 90, 11);
-        for (int i = 0; i < codes.length; i++) {
-            int patch = i % 120 / 6 + i / 120 / 5;
-            codes[i] = patch % 3 == 0 ? (byte) 255 : patch % 7 == 0 ? 0 : codes[i];
+        byte[] chance = Fields.noise(2 * 41 * 31, 11);
+        byte[] codes = new byte[120 * 90];
+        for (int i = 0; i < codes.length; i++) { // patches of 3 x 3 px: a third white, a third solid, the rest any tone
+            int patch = i / 120 / 3 * 41 + i % 120 / 3;
+            int kind = (chance[patch] & 255) % 3;
+            codes[i] = kind == 0 ? (byte) 255 : kind == 1 ? 0 : chance[41 * 31 + patch];
         }
         for (String filter : DiffusionFilter.names()) {
             ScreeningRecipe fine = RECIPE.withDotMm(0.021).withFilter(filter).withClump(2);
