@@ -31,6 +31,7 @@ final class CartoonRun {
     private static final double JOINT_MM = 0.1;
     /** More doubled lines than this are told in one note: the drawing is made of closed shapes side by side. */
     private static final int MOST_DOUBLED_TOLD = 20;
+    private static final int MOST_PINCH_ROUNDS = 2;
 
     private final List<DrawnLine> cutline;
     private final CartoonSettings settings;
@@ -47,40 +48,70 @@ final class CartoonRun {
         List<Stroke> strokes = CutlineGuard.strokes(cutline);
         strokes = CarriedEnds.of(strokes, settings.carryOnMm(), settings.shortDangleMm(), work);
         work.advance(10);
-        CutNet net = CutNet.of(strokes, settings.snapMm());
-        work.advance(40);
-        Faces closed = Faces.of(net, settings.hairMm(), work);
-        if (closed.faces().isEmpty()) {
-            throw nothingCloses(closed);
-        }
-        List<Polygon> faces = insideOutline(net, closed.faces());
-        var sides = new Sides(faces);
-        Geometry panel = CoverageUnion.union(CutNet.GEOMETRY.buildGeometry(faces));
-        Euler euler = EulerCount.of(sides, faceCount(closed, faces, sides));
+        Closed closed = closed(strokes);
+        work.advance(60);
+        List<Polygon> faces = closed.inside;
+        List<InscribedCircle> circles = each(faces.size(), i -> InscribedCircle.of(faces.get(i), closed.boundaries.get(i)));
+        work.advance(10);
+        int[] numbers = numbers(faces, circles, before, firstFree);
+        var look = new PieceLook(settings);
+        List<PieceLook.Seen> seen = each(faces.size(),
+                i -> look.at(numbers[i], faces.get(i), closed.boundaries.get(i), circles.get(i), closed.left.get(i)));
+        work.advance(15);
+        seen.forEach(one -> problems.addAll(one.problems()));
+        List<TreeSet<String>> codes = IntStream.range(0, faces.size()).mapToObj(i -> new TreeSet<String>()).toList();
+        tellLines(closed, numbers, codes);
+        tellParts(closed.sides, faces, circles, numbers);
+        Geometry panel = CoverageUnion.union(CutNet.GEOMETRY.buildGeometry(faces)).norm();
+        tellHinges(closed.sides, panel, faces.size());
+        Euler euler = EulerCount.of(closed.sides, faceCount(closed.net, faces, closed.sides));
         if (!euler.holds()) {
             problems.add(CutlineProblems.netUnproved(euler));
         }
-        work.advance(15);
-        List<Boundary> boundaries = each(faces.size(), i -> new Boundary(faces.get(i)));
-        List<InscribedCircle> circles = each(faces.size(), i -> InscribedCircle.of(faces.get(i), boundaries.get(i)));
-        work.advance(10);
-        int[] numbers = numbers(faces, circles, before, firstFree);
-        var look = new PieceLook(settings, sides);
-        List<PieceLook.Seen> seen = each(faces.size(), i -> look.at(numbers[i], faces.get(i), boundaries.get(i), circles.get(i)));
-        work.advance(20);
-        seen.forEach(one -> problems.addAll(one.problems()));
-        List<TreeSet<String>> codes = IntStream.range(0, faces.size()).mapToObj(i -> new TreeSet<String>()).toList();
-        tellLines(net, closed, boundaries, numbers, codes);
-        tellParts(sides, faces, circles, numbers);
-        if (settings.limits().hingeShare() > 0 && faces.size() > 1) {
-            for (Hinges.Hinge hinge : Hinges.of(sides, panel, settings.limits().hingeShare(), settings.limits().hingeDeviationMm(), work)) {
-                problems.add(CutlineProblems.hinge(hinge.x(), hinge.y(), hinge.lengthMm(), hinge.share()));
-            }
-        }
-        List<CartoonPiece> pieces = pieces(faces, circles, numbers, seen, neighbours(sides, faces.size(), numbers), codes);
+        List<List<Integer>> neighbours = neighbours(closed.sides, faces.size(), numbers);
+        List<CartoonPiece> pieces = pieces(faces, circles, numbers, seen, neighbours, codes);
         problems.sort(Problem.WORST_FIRST);
         work.advance(5);
         return new Cartoon(panel, pieces, problems, euler);
+    }
+
+    /** The net closed to faces, those inside the outline with their boundaries and what the gap leaves of them. */
+    private record Closed(Faces net, List<CutNet.Doubled> doubled, List<Polygon> inside, List<Polygon> outside, Sides sides,
+            List<Boundary> boundaries, List<Geometry> left) {
+    }
+
+    private Closed closed(List<Stroke> drawn) {
+        List<Stroke> strokes = drawn;
+        for (int round = 0;; round++) {
+            Closed closed = closedOnce(CutNet.of(strokes, settings.snapMm()));
+            List<Stroke> links = new ArrayList<>();
+            for (int i = 0; i < closed.left.size(); i++) {
+                links.addAll(Pinches.links(closed.boundaries.get(i), closed.left.get(i), settings.hairMm()));
+            }
+            if (links.isEmpty() || round == MOST_PINCH_ROUNDS) {
+                for (Polygon face : closed.outside) {
+                    Coordinate at = face.getInteriorPoint().getCoordinate();
+                    problems.add(CutlineProblems.pieceOutside(at.x, at.y, face.getArea()));
+                }
+                return closed;
+            }
+            strokes = new ArrayList<>(strokes);
+            strokes.addAll(links);
+        }
+    }
+
+    private Closed closedOnce(CutNet net) {
+        Faces found = Faces.of(net, settings.hairMm(), work);
+        if (found.faces().isEmpty()) {
+            throw nothingCloses(found);
+        }
+        List<Polygon> inside = new ArrayList<>();
+        List<Polygon> outside = new ArrayList<>();
+        sortOut(net, found.faces(), inside, outside);
+        var sides = new Sides(inside);
+        List<Boundary> boundaries = each(inside.size(), i -> new Boundary(inside.get(i)));
+        List<Geometry> left = each(inside.size(), i -> PieceLook.left(settings, sides, inside.get(i)));
+        return new Closed(found, net.doubled(), inside, outside, sides, boundaries, left);
     }
 
     /** The same for every piece, on all cores; the list is in the order of the pieces. */
@@ -102,25 +133,20 @@ final class CartoonRun {
 
     // ---- which faces
 
-    private List<Polygon> insideOutline(CutNet net, List<Polygon> faces) {
+    private void sortOut(CutNet net, List<Polygon> faces, List<Polygon> inside, List<Polygon> outside) {
         if (settings.outlineElement().isEmpty()) {
-            return faces;
+            inside.addAll(faces);
+            return;
         }
         var locator = new IndexedPointInAreaLocator(outline(net, settings.outlineElement().get()));
-        List<Polygon> inside = new ArrayList<>();
         for (Polygon face : faces) {
-            Coordinate at = face.getInteriorPoint().getCoordinate();
-            if (locator.locate(at) == Location.EXTERIOR) {
-                problems.add(CutlineProblems.pieceOutside(at.x, at.y, face.getArea()));
-            } else {
-                inside.add(face);
-            }
+            boolean isOutside = locator.locate(face.getInteriorPoint().getCoordinate()) == Location.EXTERIOR;
+            (isOutside ? outside : inside).add(face);
         }
         if (inside.isEmpty()) {
             throw new Refusal("element " + settings.outlineElement().get(), "the panel's outline holds no piece",
                     "name the outline that lies around the cutline");
         }
-        return inside;
     }
 
     private Geometry outline(CutNet net, String element) {
@@ -136,7 +162,7 @@ final class CartoonRun {
         }
         var polygonizer = new Polygonizer();
         for (CutNet.Edge edge : net.edges()) {
-            if (Arrays.stream(edge.sources()).anyMatch(source -> isOutline[source])) {
+            if (Arrays.stream(edge.sources()).anyMatch(source -> source >= 0 && isOutline[source])) {
                 polygonizer.add(edge.line());
             }
         }
@@ -203,10 +229,10 @@ final class CartoonRun {
 
     // ---- what lines do wrong
 
-    private void tellLines(CutNet net, Faces closed, List<Boundary> boundaries, int[] numbers, List<TreeSet<String>> codes) {
-        var places = new PiecePlaces(boundaries);
-        var ends = new OpenEnds(cutline, closed.edges(), settings.shortDangleMm(), settings.limits().endNearMm());
-        for (OpenEnds.FreeEnd end : ends.freeEnds(closed.dangles())) {
+    private void tellLines(Closed closed, int[] numbers, List<TreeSet<String>> codes) {
+        var places = new PiecePlaces(closed.boundaries);
+        var ends = new OpenEnds(cutline, closed.net.edges(), settings.shortDangleMm(), settings.limits().endNearMm());
+        for (OpenEnds.FreeEnd end : ends.freeEnds(closed.net.dangles())) {
             problems.add(end.problem());
             int piece = places.pieceAt(end.end().x, end.end().y);
             if (piece >= 0) {
@@ -216,7 +242,7 @@ final class CartoonRun {
                 }
             }
         }
-        for (Problem bridge : ends.dividingNothing(closed.bridges())) {
+        for (Problem bridge : ends.dividingNothing(closed.net.bridges())) {
             problems.add(bridge);
             PlaceMm at = bridge.at().orElseThrow();
             int piece = places.pieceAt(at.xMm(), at.yMm());
@@ -224,24 +250,37 @@ final class CartoonRun {
                 codes.get(piece).add(bridge.code());
             }
         }
-        closed.lost().forEach(ring -> problems.add(CutlineProblems.lostRing(ring.getCoordinateN(0).x, ring.getCoordinateN(0).y)));
-        tellDoubled(net, closed);
+        closed.net.lost().forEach(ring -> problems.add(CutlineProblems.lostRing(ring.getCoordinateN(0).x, ring.getCoordinateN(0).y)));
+        tellDoubled(closed);
     }
 
-    private void tellDoubled(CutNet net, Faces closed) {
+    private void tellDoubled(Closed closed) {
         List<Problem> doubled = new ArrayList<>();
-        for (CutNet.Doubled one : net.doubled()) {
-            if (one.lengthMm() > settings.shortDangleMm()) {
+        for (CutNet.Doubled one : closed.doubled) {
+            if (one.first() != Pinches.LINK && one.lengthMm() > settings.shortDangleMm()) {
                 String where = CutlineProblems.where(cutline.get(one.second()));
                 doubled.add(CutlineProblems.doubledLine(where, one.at().x, one.at().y, one.lengthMm()));
             }
         }
-        closed.hairs().forEach(at -> doubled.add(CutlineProblems.hair(at.x, at.y)));
+        for (Faces.Hair hair : closed.net.hairs()) {
+            if (hair.lengthMm() > settings.shortDangleMm()) { // a smaller one is a crossing of several lines that do not quite meet
+                doubled.add(CutlineProblems.hair(hair.at().x, hair.at().y));
+            }
+        }
         if (doubled.size() <= MOST_DOUBLED_TOLD) {
             problems.addAll(doubled);
         } else {
             PlaceMm first = doubled.get(0).at().orElseThrow();
             problems.add(CutlineProblems.manyDoubled(doubled.size(), first.xMm(), first.yMm()));
+        }
+    }
+
+    private void tellHinges(Sides sides, Geometry panel, int faces) {
+        CutLimits limits = settings.limits();
+        if (limits.hingeShare() > 0 && faces > 1) {
+            for (Hinges.Hinge hinge : Hinges.of(sides, panel, limits.hingeShare(), limits.hingeDeviationMm(), work)) {
+                problems.add(CutlineProblems.hinge(hinge.x(), hinge.y(), hinge.lengthMm(), hinge.share()));
+            }
         }
     }
 

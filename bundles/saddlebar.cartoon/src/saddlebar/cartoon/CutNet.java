@@ -13,7 +13,6 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.PrecisionModel;
 import org.locationtech.jts.noding.NodedSegmentString;
-import org.locationtech.jts.noding.OrientedCoordinateArray;
 import org.locationtech.jts.noding.SegmentString;
 import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
 
@@ -46,6 +45,23 @@ record CutNet(List<Edge> edges, List<Doubled> doubled) {
     private record Pair(int first, int second) {
     }
 
+    /**
+     * An edge whichever way it runs, known by its lesser end and the point after it: in a noded net no two edges leave a node along the
+     * same step.
+     */
+    private record Key(double x, double y, double nextX, double nextY) {
+        static Key of(Coordinate[] points) {
+            int last = points.length - 1;
+            int order = points[0].compareTo(points[last]);
+            if (order == 0) {
+                order = points[1].compareTo(points[last - 1]); // a ring: by the lesser of its two ways round
+            }
+            Coordinate end = points[order <= 0 ? 0 : last];
+            Coordinate next = points[order <= 0 ? 1 : last - 1];
+            return new Key(end.x, end.y, next.x, next.y);
+        }
+    }
+
     static CutNet of(List<Stroke> strokes, double snapMm) {
         var strings = new ArrayList<NodedSegmentString>(strokes.size());
         for (Stroke stroke : strokes) {
@@ -57,13 +73,13 @@ record CutNet(List<Edge> edges, List<Doubled> doubled) {
     }
 
     private static CutNet deduplicated(Collection<?> substrings) {
-        Map<OrientedCoordinateArray, Integer> seen = new HashMap<>(2 * substrings.size());
+        Map<Key, Integer> seen = new HashMap<>(2 * substrings.size());
         var edges = new ArrayList<Edge>(substrings.size());
         Map<Pair, Doubled> doubled = new LinkedHashMap<>();
         for (Object item : substrings) {
             SegmentString part = (SegmentString) item;
             int source = (Integer) part.getData();
-            Integer known = seen.putIfAbsent(new OrientedCoordinateArray(part.getCoordinates()), edges.size());
+            Integer known = seen.putIfAbsent(Key.of(part.getCoordinates()), edges.size());
             if (known == null) {
                 edges.add(new Edge(GEOMETRY.createLineString(part.getCoordinates()), new int[] { source }));
                 continue;

@@ -3,9 +3,12 @@ package saddlebar.cartoon;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 
 import org.locationtech.jts.geom.Coordinate;
@@ -25,15 +28,19 @@ import saddlebar.model.work.Work;
  * @param dangles  edges of which one end leads nowhere
  * @param bridges  edges with the same face on both sides
  * @param lost     rings that do not bound a face (cannot come from a noded net; told rather than assumed)
- * @param hairs    a point in each face that was a hair
+ * @param hairs    the faces that were hairs
  */
 record Faces(List<Polygon> faces, List<CutNet.Edge> edges, List<CutNet.Edge> dangles, List<CutNet.Edge> bridges, List<LineString> lost,
-        List<Coordinate> hairs) {
+        List<Hair> hairs) {
     private static final int MOST_ROUNDS = 4;
+
+    /** A face that was no glass: a point on its edge, and its length, half its perimeter. */
+    record Hair(Coordinate at, double lengthMm) {
+    }
 
     static Faces of(CutNet net, double hairMm, Work work) {
         List<CutNet.Edge> edges = net.edges();
-        var hairs = new ArrayList<Coordinate>();
+        var hairs = new ArrayList<Hair>();
         for (int round = 0;; round++) {
             work.checkpoint();
             Faces found = closed(edges, hairs);
@@ -49,19 +56,25 @@ record Faces(List<Polygon> faces, List<CutNet.Edge> edges, List<CutNet.Edge> dan
     }
 
     @SuppressWarnings("unchecked") // the library's collections are raw
-    private static Faces closed(List<CutNet.Edge> edges, List<Coordinate> hairs) {
+    private static Faces closed(List<CutNet.Edge> edges, List<Hair> hairs) {
         var polygonizer = new Polygonizer();
         for (CutNet.Edge edge : edges) {
-            edge.line().setUserData(edge); // the lines are our own: nobody else has seen them
             polygonizer.add(edge.line());
         }
         var faces = new ArrayList<Polygon>(polygonizer.getPolygons());
-        return new Faces(faces, edges, edgesOf(polygonizer.getDangles()), edgesOf(polygonizer.getCutEdges()),
-                new ArrayList<>(polygonizer.getInvalidRingLines()), hairs);
+        var lost = new ArrayList<LineString>(polygonizer.getInvalidRingLines());
+        // the library walks hash sets: without an order of our own, rings would start elsewhere on every run
+        faces.forEach(Polygon::normalize);
+        faces.sort(null);
+        lost.sort(null);
+        return new Faces(faces, edges, among(edges, polygonizer.getDangles()), among(edges, polygonizer.getCutEdges()), lost, hairs);
     }
 
-    private static List<CutNet.Edge> edgesOf(Collection<LineString> lines) {
-        return lines.stream().map(line -> (CutNet.Edge) line.getUserData()).toList();
+    /** The edges that the lines belong to, in the order of the net. */
+    private static List<CutNet.Edge> among(List<CutNet.Edge> edges, Collection<LineString> lines) {
+        Set<LineString> wanted = Collections.newSetFromMap(new IdentityHashMap<>());
+        wanted.addAll(lines);
+        return edges.stream().filter(edge -> wanted.contains(edge.line())).toList();
     }
 
     private static List<CutNet.Edge> withoutHairs(Faces found, double hairMm) {
@@ -79,7 +92,7 @@ record Faces(List<Polygon> faces, List<CutNet.Edge> edges, List<CutNet.Edge> dan
         int[] taker = takers(found.edges, sides, isHair);
         for (int i = 0; i < taker.length; i++) {
             if (taker[i] != Sides.OUTSIDE) {
-                found.hairs.add(CutNet.middle(faces.get(i).getExteriorRing()));
+                found.hairs.add(new Hair(CutNet.middle(faces.get(i).getExteriorRing()), faces.get(i).getLength() / 2));
             }
         }
         return found.edges.stream().filter(edge -> {

@@ -21,6 +21,8 @@ final class NarrowPlaces {
     private static final double FAN_DEG = 10;
     private static final double PROMINENCE = 1.1;
     private static final int MOST_SHRINKS = 30;
+    /** Share of the way across from which the nearest place is surely on the own side. */
+    private static final double OWN_SIDE = 0.3;
 
     /** The middle of a narrow place. */
     record Narrow(double x, double y, double widthMm) {
@@ -147,30 +149,30 @@ final class NarrowPlaces {
         if (touched.edge < 0) {
             return plain;
         }
-        double ax = sample.x;
-        double ay = sample.y;
-        double bx = touched.x;
-        double by = touched.y;
-        double width = Math.hypot(ax - bx, ay - by);
+        double[] a = { sample.x, sample.y };
+        double[] b = { touched.x, touched.y };
+        double width = Math.hypot(a[0] - b[0], a[1] - b[1]);
         for (int i = 0; i < MOST_SHRINKS; i++) {
-            // from just beyond the middle the nearest place is the other side's
-            var other = boundary.nearest(ax + 0.49 * (bx - ax), ay + 0.49 * (by - ay), limitMm);
-            if (other.edge < 0) {
+            double before = width;
+            width = nearer(a, b, width);
+            width = nearer(b, a, width);
+            if (width > before * (1 - 1e-7)) {
                 break;
             }
-            double nx = other.x;
-            double ny = other.y;
-            double next = Math.hypot(nx - bx, ny - by);
-            if (next >= width * (1 - 1e-6)) {
-                break;
-            }
-            width = next;
-            ax = bx;
-            ay = by;
-            bx = nx;
-            by = ny;
         }
-        return Math.abs(width - 2 * sample.radius) < 0.3 * sample.radius ? new Narrow((ax + bx) / 2, (ay + by) / 2, width) : plain;
+        return Math.abs(width - 2 * sample.radius) < 0.3 * sample.radius ? new Narrow((a[0] + b[0]) / 2, (a[1] + b[1]) / 2, width) : plain;
+    }
+
+    /** Moves one end to the place of its own side that is nearest to a point before the middle, if that shortens the way to the other end. */
+    private double nearer(double[] end, double[] other, double width) {
+        var nearest = boundary.nearest(end[0] + OWN_SIDE * (other[0] - end[0]), end[1] + OWN_SIDE * (other[1] - end[1]), limitMm);
+        double next = nearest.edge < 0 ? width : Math.hypot(nearest.x - other[0], nearest.y - other[1]);
+        if (next >= width) {
+            return width;
+        }
+        end[0] = nearest.x;
+        end[1] = nearest.y;
+        return next;
     }
 
     // ---- samples and their circles

@@ -68,7 +68,7 @@ final class OpenEnds {
 
     private void tell(Coordinate end, CutNet.Edge edge, Set<Coordinate> told, List<FreeEnd> ends) {
         Stub stub = stub(end, edge);
-        if (stub.lengthMm < shortMm) {
+        if (stub.lengthMm < shortMm || edge.sources()[0] == Pinches.LINK) {
             return;
         }
         String where = CutlineProblems.where(cutline.get(edge.sources()[0]));
@@ -140,7 +140,9 @@ final class OpenEnds {
     List<Problem> dividingNothing(List<CutNet.Edge> bridges) {
         Map<Integer, CutNet.Edge> longest = new TreeMap<>();
         for (CutNet.Edge edge : bridges) {
-            longest.merge(edge.sources()[0], edge, (a, b) -> b.line().getLength() > a.line().getLength() ? b : a);
+            if (edge.sources()[0] != Pinches.LINK) {
+                longest.merge(edge.sources()[0], edge, (a, b) -> b.line().getLength() > a.line().getLength() ? b : a);
+            }
         }
         List<Problem> problems = new ArrayList<>();
         longest.forEach((source, edge) -> {

@@ -16,20 +16,19 @@ final class PieceLook {
     private static final double SPECK_MM2 = 0.01;
 
     private final CartoonSettings settings;
-    private final Sides sides;
 
     /** The glass of a face and its problems. */
     record Seen(Polygon glass, List<Problem> problems) {
     }
 
-    PieceLook(CartoonSettings settings, Sides sides) {
+    PieceLook(CartoonSettings settings) {
         this.settings = settings;
-        this.sides = sides;
     }
 
-    Seen at(int number, Polygon face, Boundary boundary, InscribedCircle circle) {
+    /** @param left what the gap leaves of the face, in one part or several */
+    Seen at(int number, Polygon face, Boundary boundary, InscribedCircle circle, Geometry left) {
         List<Problem> problems = new ArrayList<>();
-        Polygon glass = glass(number, face, circle, problems);
+        Polygon glass = glass(number, left, circle, problems);
         CutLimits limits = settings.limits();
         double widthMm = 2 * circle.radiusMm();
         if (face.getNumInteriorRing() > 0) {
@@ -71,28 +70,39 @@ final class PieceLook {
         }
     }
 
-    private Polygon glass(int number, Polygon face, InscribedCircle circle, List<Problem> problems) {
+    /** What the gap leaves of a face, specks of arithmetic left out. */
+    static Geometry left(CartoonSettings settings, Sides sides, Polygon face) {
         double inner = settings.join().gapMm() / 2;
         double outer = settings.edgeAllowanceMm();
         if (inner == 0 && outer == 0) {
             return face;
         }
         Geometry left = GlassInset.of(face, (from, to) -> sides.isInner(sides.side(from, to)) ? inner : outer);
-        Polygon largest = null;
-        int parts = 0;
+        if (left instanceof Polygon) {
+            return left;
+        }
+        List<Polygon> parts = new ArrayList<>();
         for (int i = 0; i < left.getNumGeometries(); i++) {
             if (left.getGeometryN(i) instanceof Polygon part && part.getArea() > SPECK_MM2) {
-                parts++;
-                largest = largest == null || part.getArea() > largest.getArea() ? part : largest;
+                parts.add(part);
             }
+        }
+        return parts.size() == 1 ? parts.get(0) : CutNet.GEOMETRY.createMultiPolygon(parts.toArray(new Polygon[0]));
+    }
+
+    private static Polygon glass(int number, Geometry left, InscribedCircle circle, List<Problem> problems) {
+        Polygon largest = null;
+        for (int i = 0; i < left.getNumGeometries(); i++) {
+            Polygon part = (Polygon) left.getGeometryN(i);
+            largest = part.getArea() > SPECK_MM2 && (largest == null || part.getArea() > largest.getArea()) ? part : largest;
         }
         if (largest == null) {
             problems.add(CutlineProblems.gapEatsPiece(number, circle.xMm(), circle.yMm()));
             return CutNet.GEOMETRY.createPolygon();
         }
-        if (parts > 1) {
+        if (left.getNumGeometries() > 1) {
             Coordinate at = between(left, largest);
-            problems.add(CutlineProblems.gapSplitsPiece(number, at.x, at.y, parts));
+            problems.add(CutlineProblems.gapSplitsPiece(number, at.x, at.y, left.getNumGeometries()));
         }
         return largest;
     }
@@ -102,7 +112,7 @@ final class PieceLook {
         Coordinate[] nearest = null;
         for (int i = 0; i < parts.getNumGeometries(); i++) {
             Geometry part = parts.getGeometryN(i);
-            if (part != largest && part.getArea() > SPECK_MM2) {
+            if (part != largest) {
                 Coordinate[] way = DistanceOp.nearestPoints(largest, part);
                 nearest = nearest == null || way[0].distance(way[1]) < nearest[0].distance(nearest[1]) ? way : nearest;
             }
