@@ -1,4 +1,5 @@
 /**
+ * Written by releng/saddlebar.codegen from model/commission.ecore; change the model, not this file.
  */
 package saddlebar.model.commission;
 

@@ -1,6 +1,5 @@
 package saddlebar.model.store;
 
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -39,6 +38,9 @@ public final class RecordReading implements AutoCloseable {
     private int nextFile;
     private RecordFile file;
     private InputStream in;
+    private final byte[] buffer = new byte[1 << 16];
+    private int at;
+    private int filled;
     private long offset;
     private int line;
 
@@ -129,7 +131,9 @@ public final class RecordReading implements AutoCloseable {
             }
             chainUpTo(channel);
             channel.position(offset);
-            in = new BufferedInputStream(Channels.newInputStream(channel), 1 << 16);
+            in = Channels.newInputStream(channel);
+            at = 0;
+            filled = 0;
             return true;
         }
         return false;
@@ -149,15 +153,18 @@ public final class RecordReading implements AutoCloseable {
     private byte[] readLine() throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(512);
         long length = 0;
-        for (int b = in.read(); b >= 0; b = in.read()) {
-            length++;
-            if (b == '\n') {
-                offset += length;
+        while (at < filled || fill()) {
+            int from = at;
+            while (at < filled && buffer[at] != '\n') {
+                at++;
+            }
+            bytes.write(buffer, from, (int) Math.max(0, Math.min(at - from, LONGEST_LINE - length)));
+            length += at - from;
+            if (at < filled) {
+                at++;
+                offset += length + 1;
                 ends.put(file.name(), offset);
                 return bytes.toByteArray();
-            }
-            if (length <= LONGEST_LINE) {
-                bytes.write(b);
             }
         }
         if (length > 0) {
@@ -166,6 +173,12 @@ public final class RecordReading implements AutoCloseable {
                     + " and is left out. The next record sets it aside in a file of its own.");
         }
         return null;
+    }
+
+    private boolean fill() throws IOException {
+        at = 0;
+        filled = Math.max(0, in.read(buffer));
+        return filled > 0;
     }
 
     private void tell(String code, Severity severity, String message) {
