@@ -60,7 +60,7 @@ class GhostscriptHalftoneTest {
         }
     }
 
-    /** Whether no white px has a higher value than a black one. Its cells have their middle at the page's corner, and px are taken at their corner. */
+    /** Whether no white px has a higher value than a black one. Its cells have their middle at the page's corner; px are taken at their corner. */
     private static boolean inOrder(SpotFunction spot, boolean[][] black) {
         double leastBlack = Double.POSITIVE_INFINITY;
         double mostWhite = Double.NEGATIVE_INFINITY;

@@ -18,7 +18,8 @@ import saddlebar.stencil.Fields;
  * sheet it writes.
  */
 class RightWayRoundTest {
-    private static final String[] F = {"..........", ".#######..", ".#........", ".#........", ".#####....", ".#........", ".#........", "..........",};
+    private static final String[] F = {"..........", ".#######..", ".#........", ".#........", ".#####....", ".#........", ".#........",
+            ".........."};
 
     @ParameterizedTest
     @CsvSource({"fused-sheet, PRINT, INTERIOR, false", "fused-sheet, SQUEEGEE, INTERIOR, true", "fused-sheet, PRINT, EXTERIOR, true",
