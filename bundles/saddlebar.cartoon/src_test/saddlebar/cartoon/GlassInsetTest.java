@@ -92,7 +92,7 @@ class GlassInsetTest {
     }
 
     /** Both ways give the same glass, with inner and outer edges mixed. */
-    @Property(tries = 25)
+    @Property(tries = 10)
     void movedEdgesAgreeWithStrips(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         Cartoon cartoon = Drawings.make(Drawings.cells(3, 120, 150, 12, 0.4, seed));
         var random = new Random(seed);
@@ -110,7 +110,7 @@ class GlassInsetTest {
     }
 
     /** Against the library's own inset, which keeps its curves only to within a hundredth of the distance. */
-    @Property(tries = 25)
+    @Property(tries = 10)
     void agreesWithTheLibraryWhereAllEdgesAreInner(@ForAll @LongRange(min = 0, max = 1_000_000) long seed) {
         var mitred = new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, GlassInset.MITRE_LIMIT);
         for (CartoonPiece piece : Drawings.make(Drawings.cells(3, 120, 150, 12, 0.4, seed)).pieces()) {
