@@ -19,7 +19,6 @@ import java.util.List;
 final class NarrowPlaces {
     private static final double FACING_DEG = 30;
     private static final double FAN_DEG = 10;
-    private static final double SMALL_TURN_DEG = 3;
     private static final double PROMINENCE = 1.1;
     private static final int MOST_SHRINKS = 30;
     /** Share of the way across from which the nearest place is surely on the own side. */
@@ -181,37 +180,32 @@ final class NarrowPlaces {
     private List<Sample> samples(RingPath ring) {
         List<Sample> samples = new ArrayList<>();
         double spacing = limitMm / 3;
-        double last = -spacing;
         for (int i = 0; i < ring.size(); i++) {
             double dx = ring.x(i + 1) - ring.x(i);
             double dy = ring.y(i + 1) - ring.y(i);
             double length = Math.hypot(dx, dy);
-            addInwardCorner(samples, ring, i, dx / length, dy / length);
+            addCorner(samples, ring, i, dx / length, dy / length);
             int parts = (int) Math.ceil(length / spacing);
             for (int part = 0; part < parts; part++) {
                 double t = (part + 0.5) / parts;
-                double along = ring.along(i) + t * length;
-                if (along - last > 0.7 * spacing) { // steps of a curve may be much shorter than the spacing
-                    samples.add(sample(along, ring.x(i) + t * dx, ring.y(i) + t * dy, -dy / length, dx / length));
-                    last = along;
-                }
+                samples.add(sample(ring.along(i) + t * length, ring.x(i) + t * dx, ring.y(i) + t * dy, -dy / length, dx / length));
             }
         }
         return samples;
     }
 
-    /** At an inward corner the touching circles fan out between the two normals; a curve's small turns are seen from its steps. */
-    private void addInwardCorner(List<Sample> samples, RingPath ring, int vertex, double ux, double uy) {
+    /** At an inward corner the touching circles fan out between the two normals. */
+    private void addCorner(List<Sample> samples, RingPath ring, int vertex, double ux, double uy) {
         double bx = ring.x(vertex) - ring.x(vertex - 1);
         double by = ring.y(vertex) - ring.y(vertex - 1);
         double turn = Math.atan2(bx * uy - by * ux, bx * ux + by * uy);
-        if (Math.toDegrees(turn) > -SMALL_TURN_DEG) {
+        if (turn >= 0) {
             return;
         }
         double first = Math.atan2(bx, -by); // normal of the edge before: its direction turned left
-        int parts = (int) Math.ceil(Math.toDegrees(-turn) / FAN_DEG);
-        for (int part = 0; part <= parts; part++) {
-            double angle = first + turn * part / parts;
+        int parts = Math.max(1, (int) Math.ceil(Math.toDegrees(-turn) / FAN_DEG));
+        for (int part = parts == 1 ? 1 : 0; part <= (parts == 1 ? 1 : parts); part++) {
+            double angle = first + turn * (parts == 1 ? 0.5 : (double) part / parts);
             samples.add(sample(ring.along(vertex), ring.x(vertex), ring.y(vertex), Math.cos(angle), Math.sin(angle)));
         }
     }
