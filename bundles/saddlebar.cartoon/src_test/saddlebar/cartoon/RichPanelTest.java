@@ -48,7 +48,7 @@ class RichPanelTest {
         lines.add(Drawings.line("reed", 90, 615, 96, 560, 112, 500 + 7 * Math.sin(2 * Math.PI * (112 - 25) / 116.6666666666667)));
         var onHill = new Coordinate(140, 330 + 22 * Math.sin(2 * Math.PI * (140 - 25) / 350));
         var onShore = new Coordinate(170, 420 + 9 * Math.sin(2 * Math.PI * (170 - 25) / 175));
-        lines.add(Drawings.line("field", Drawings.bent(onHill, onShore, 16, 0.2)));
+        lines.add(Drawings.line("field", Drawings.bent(onHill, onShore, 16, 0.08)));
         return lines;
     }
 
