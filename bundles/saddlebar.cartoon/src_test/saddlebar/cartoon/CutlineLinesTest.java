@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -130,7 +132,8 @@ class CutlineLinesTest {
     /** An outline with a hole in it: the hole is no piece, but it is a face of the count. */
     @Test
     void regionLeftOutInTheMiddle() {
-        List<DrawnLine> drawing = List.of(Drawings.line("o1", 0, 0, 90, 0, 90, 90, 0, 90, 0, 0), Drawings.line("o", 30, 30, 60, 30, 60, 60, 30, 60, 30, 30),
+        List<DrawnLine> drawing = List.of(Drawings.line("o1", 0, 0, 90, 0, 90, 90, 0, 90, 0, 0),
+                Drawings.line("o", 30, 30, 60, 30, 60, 60, 30, 60, 30, 30),
                 Drawings.line("a", 0, 0, 30, 30), Drawings.line("b", 90, 90, 60, 60));
         Cartoon cartoon = Drawings.make(drawing);
         assertEquals(3, cartoon.pieces().size());
@@ -152,7 +155,7 @@ class CutlineLinesTest {
     /** Shapes side by side double every joint: one note for all of them. */
     @Test
     void shapesSideBySide() {
-        List<DrawnLine> tiles = new java.util.ArrayList<>();
+        List<DrawnLine> tiles = new ArrayList<>();
         for (int i = 0; i < 6; i++) {
             for (int k = 0; k < 6; k++) {
                 tiles.add(Drawings.rectangle("tile " + i + " " + k, 50 * i, 50 * k, 50, 50));
@@ -189,12 +192,12 @@ class CutlineLinesTest {
             @Override
             public synchronized void checkpoint() {
                 if (++asked > 40) {
-                    throw new java.util.concurrent.CancellationException();
+                    throw new CancellationException();
                 }
             }
         };
         List<DrawnLine> cells = Drawings.cells(8, 400, 400, 8, 0.2, 3);
-        assertThrows(java.util.concurrent.CancellationException.class,
+        assertThrows(CancellationException.class,
                 () -> CartoonMaker.make(cells, CartoonSettings.defaults(), stopped));
     }
 

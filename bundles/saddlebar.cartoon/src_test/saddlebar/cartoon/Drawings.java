@@ -1,6 +1,7 @@
 package saddlebar.cartoon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Random;
@@ -58,11 +59,11 @@ final class Drawings {
 
     static DrawnLine ellipse(String id, double cx, double cy, double rx, double ry) {
         double[] xy = arc(cx, cy, rx, ry, 0, 360);
-        return new DrawnLine(id, 0, java.util.Arrays.copyOf(xy, xy.length - 2), true);
+        return new DrawnLine(id, 0, Arrays.copyOf(xy, xy.length - 2), true);
     }
 
     static double[] joined(double[]... parts) {
-        return java.util.Arrays.stream(parts).flatMapToDouble(java.util.Arrays::stream).toArray();
+        return Arrays.stream(parts).flatMapToDouble(Arrays::stream).toArray();
     }
 
     /** A wave from (x0, y) to (x1, y), so finely stepped that its steps turn by less than 3 degrees. */

@@ -42,8 +42,8 @@ class HingesTest {
 
     @Test
     void shareOfThePanel() {
-        assertEquals(0, hinges(Drawings.line("most", 0, 150, 300, 150), Drawings.line("down", 300, 0, 300, 220), Drawings.line("on", 300, 220, 400, 250)).stream()
-                .filter(place -> place.yMm() == 150).count());
+        assertEquals(0, hinges(Drawings.line("most", 0, 150, 300, 150), Drawings.line("down", 300, 0, 300, 220),
+                Drawings.line("on", 300, 220, 400, 250)).stream().filter(place -> place.yMm() == 150).count());
         assertEquals(1, hinges(Drawings.line("more", 0, 150, 330, 150), Drawings.line("down", 330, 0, 340, 300)).stream()
                 .filter(place -> place.yMm() == 150).count());
     }
@@ -51,8 +51,10 @@ class HingesTest {
     /** Drawn in strokes, with joints crossing it, and stepping aside by 2 mm at a crossing: still one line that folds. */
     @Test
     void throughCrossingsAndSmallSteps() {
-        List<PlaceMm> places = hinges(Drawings.line("a", 0, 150, 130, 150), Drawings.line("b", 130, 150, 260, 150), Drawings.line("c", 260, 152, 400, 152),
-                Drawings.line("x", 130, 0, 120, 90, 130, 150, 150, 210, 130, 300), Drawings.line("y", 260, 0, 300, 80, 260, 150, 260, 152, 300, 220, 260, 300));
+        List<PlaceMm> places = hinges(Drawings.line("a", 0, 150, 130, 150), Drawings.line("b", 130, 150, 260, 150),
+                Drawings.line("c", 260, 152, 400, 152),
+                Drawings.line("x", 130, 0, 120, 90, 130, 150, 150, 210, 130, 300),
+                Drawings.line("y", 260, 0, 300, 80, 260, 150, 260, 152, 300, 220, 260, 300));
         assertEquals(1, places.size());
         assertEquals(151, places.get(0).yMm(), 1);
     }

@@ -4,9 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -87,8 +90,8 @@ class KeptNumbersTest {
     void sameDrawingSameNumbers(@ForAll @LongRange(min = 0, max = 100_000) long seed) {
         List<DrawnLine> drawing = Drawings.cells(5, 300, 300, 6, 0.3, seed);
         Cartoon first = Drawings.make(drawing);
-        List<DrawnLine> shuffled = new java.util.ArrayList<>(drawing);
-        java.util.Collections.shuffle(shuffled, new java.util.Random(seed));
+        List<DrawnLine> shuffled = new ArrayList<>(drawing);
+        Collections.shuffle(shuffled, new Random(seed));
         Cartoon again = CartoonMaker.make(shuffled, CartoonSettings.defaults(), numbered(first), 1, Work.UNWATCHED);
         for (CartoonPiece piece : first.pieces()) {
             CartoonPiece same = again.piece(piece.number()).orElseThrow();

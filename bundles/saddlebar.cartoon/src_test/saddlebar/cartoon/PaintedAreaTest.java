@@ -24,7 +24,8 @@ class PaintedAreaTest {
 
     @Test
     void keepOffMaySplit() {
-        Geometry visible = PaintedArea.visible(Drawings.polygon("POLYGON ((0 0, 40 0, 40 18, 60 18, 60 0, 99 0, 99 40, 60 40, 60 22, 40 22, 40 40, 0 40, 0 0))"), 3);
+        Polygon waist = Drawings.polygon("POLYGON ((0 0, 40 0, 40 18, 60 18, 60 0, 99 0, 99 40, 60 40, 60 22, 40 22, 40 40, 0 40, 0 0))");
+        Geometry visible = PaintedArea.visible(waist, 3);
         assertEquals(2, visible.getNumGeometries());
     }
 

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.io.File;
@@ -55,7 +56,7 @@ final class Pictures {
         for (CartoonPiece piece : cartoon.pieces()) {
             g.setColor(new Color(0, 0, 0, 40));
             double r = piece.inradiusMm();
-            g.draw(new java.awt.geom.Ellipse2D.Double(piece.label().xMm() - r, piece.label().yMm() - r, 2 * r, 2 * r));
+            g.draw(new Ellipse2D.Double(piece.label().xMm() - r, piece.label().yMm() - r, 2 * r, 2 * r));
             g.setColor(Color.BLACK);
             float size = (float) Math.max(4 / scale, piece.numberHeightMm(12));
             g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont(size));
@@ -81,7 +82,7 @@ final class Pictures {
         });
         double r = 6 / scale;
         g.setStroke(new BasicStroke((float) (2 / scale)));
-        g.draw(new java.awt.geom.Ellipse2D.Double(at.xMm() - r, at.yMm() - r, 2 * r, 2 * r));
+        g.draw(new Ellipse2D.Double(at.xMm() - r, at.yMm() - r, 2 * r, 2 * r));
         g.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 1).deriveFont((float) (12 / scale)));
         g.drawString(problem.code(), (float) (at.xMm() + 1.3 * r), (float) at.yMm());
     }
