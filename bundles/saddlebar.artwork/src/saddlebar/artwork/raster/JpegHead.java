@@ -114,7 +114,7 @@ final class JpegHead {
         } else if (marker == 0xEE && length >= 12) {
             byte[] head = bytes(12);
             if (head[0] == 'A' && head[1] == 'd' && head[2] == 'o' && head[3] == 'b' && head[4] == 'e') {
-                draft.adobe = head[11] & 0xFF;
+                draft.colourTransform = head[11] & 0xFF;
             }
         }
     }

@@ -22,11 +22,11 @@ import saddlebar.model.problem.Refusal;
  * @param orientation 1 to 8 as in Exif: how it is to be turned; 1 as stored
  * @param interlaced  stored in passes, so that no row is ready before the end
  * @param inks        coded as ink (cyan, magenta, yellow, black) and not as light
- * @param adobe       transform of an Adobe marker (0 none, 1 YCbCr, 2 YCCK), -1 without one
+ * @param colourTransform colour transform that an APP14 marker names (0 none, 1 YCbCr, 2 YCCK), -1 without one
  * @param notes       what should be told
  */
 record PictureHead(Kind kind, int widthPx, int heightPx, double dpiX, double dpiY, int channels, int bits, int orientation, boolean interlaced,
-        boolean inks, int adobe, List<String> notes) {
+        boolean inks, int colourTransform, List<String> notes) {
     /** A picture with more pixels than this is taken for a trap: a square metre at 1200 dpi has 2.2 thousand million. */
     static final long MOST_PX = 2_500_000_000L;
     /** Fewer than this many pixels an inch, or more, are a slip and count as unsaid. */
@@ -136,7 +136,7 @@ record PictureHead(Kind kind, int widthPx, int heightPx, double dpiX, double dpi
         int orientation = 1;
         boolean interlaced;
         boolean inks;
-        int adobe = -1;
+        int colourTransform = -1;
         final List<String> notes = new ArrayList<>();
 
         PictureHead as(Kind kind) {
@@ -145,7 +145,7 @@ record PictureHead(Kind kind, int widthPx, int heightPx, double dpiX, double dpi
                 notes.add("it claims " + dpiX + " x " + dpiY + " px an inch, which cannot be meant");
             }
             return new PictureHead(kind, width, height, sound ? dpiX : 0, sound ? dpiY : 0, channels, bits,
-                    orientation >= 1 && orientation <= 8 ? orientation : 1, interlaced, inks, adobe, notes);
+                    orientation >= 1 && orientation <= 8 ? orientation : 1, interlaced, inks, colourTransform, notes);
         }
     }
 }

@@ -210,7 +210,7 @@ final class PlatformRows implements PictureRows {
                 int m = pixels[at + 1];
                 int ye = pixels[at + 2];
                 int k = bands > 3 ? pixels[at + 3] : 0;
-                if (head.adobe() == 2) { // the first three as luminance and chroma (ISO/IEC 10918-5)
+                if (head.colourTransform() == 2) { // the first three as luminance and chroma (ISO/IEC 10918-5)
                     double luma = c;
                     double blue = m - 128.0;
                     double red = ye - 128.0;
@@ -218,7 +218,7 @@ final class PlatformRows implements PictureRows {
                     m = clamped(luma - 0.344136 * blue - 0.714136 * red);
                     ye = clamped(luma + 1.772 * blue);
                 }
-                boolean inverted = head.adobe() >= 0; // such files store 255 for no ink
+                boolean inverted = head.colourTransform() >= 0; // such files store 255 for no ink
                 band[to++] = light(c, k, inverted);
                 band[to++] = light(m, k, inverted);
                 band[to++] = light(ye, k, inverted);

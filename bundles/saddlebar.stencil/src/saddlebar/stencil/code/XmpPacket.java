@@ -2,26 +2,26 @@ package saddlebar.stencil.code;
 
 import java.nio.charset.StandardCharsets;
 
-/** A metadata packet with title, description and creating software, without dates (ISO 16684-1: RDF/XML between packet marks). */
+/**
+ * A metadata packet with title and description, without dates (ISO 16684-1: RDF/XML between packet marks; rdf:RDF may be the outermost
+ * element). What wrote the file stands in the document information dictionary.
+ */
 final class XmpPacket {
     private XmpPacket() {
     }
 
-    static byte[] of(String title, String description, String software) {
+    static byte[] of(String title, String description) {
         String packet = """
                 <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-                <x:xmpmeta xmlns:x="adobe:ns:meta/">
                 <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/">
+                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
                 <dc:format>application/pdf</dc:format>
                 <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
                 <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
-                <xmp:CreatorTool>%s</xmp:CreatorTool>
                 </rdf:Description>
                 </rdf:RDF>
-                </x:xmpmeta>
                 <?xpacket end="r"?>
-                """.formatted(text(title), text(description), text(software));
+                """.formatted(text(title), text(description));
         return packet.getBytes(StandardCharsets.UTF_8);
     }
 
