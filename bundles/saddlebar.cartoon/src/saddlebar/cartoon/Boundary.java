@@ -196,7 +196,7 @@ final class Boundary {
             nearest.distance = Math.nextUp(square);
             measure(child, px, py, nearest);
             if (nearest.edge >= 0) {
-                feet.add(new double[] { Math.sqrt(nearest.distance), nearest.x, nearest.y });
+                feet.add(new double[] {Math.sqrt(nearest.distance), nearest.x, nearest.y});
             }
         }
     }

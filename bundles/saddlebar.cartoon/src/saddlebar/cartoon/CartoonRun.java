@@ -124,7 +124,8 @@ final class CartoonRun {
     }
 
     private Refusal nothingCloses(Faces closed) {
-        Coordinate end = closed.dangles().isEmpty() ? closed.edges().get(0).line().getCoordinateN(0)
+        Coordinate end = closed.dangles().isEmpty()
+                ? closed.edges().get(0).line().getCoordinateN(0)
                 : closed.dangles().get(0).line().getCoordinateN(0);
         return new Refusal("cutline", "none of its " + cutline.size() + " lines closes a piece",
                 "join the ends of the lines so that they enclose glass; the first loose line starts at " + Math.round(end.x) + ", "

@@ -81,7 +81,7 @@ record CutNet(List<Edge> edges, List<Doubled> doubled) {
             int source = (Integer) part.getData();
             Integer known = seen.putIfAbsent(Key.of(part.getCoordinates()), edges.size());
             if (known == null) {
-                edges.add(new Edge(GEOMETRY.createLineString(part.getCoordinates()), new int[] { source }));
+                edges.add(new Edge(GEOMETRY.createLineString(part.getCoordinates()), new int[] {source}));
                 continue;
             }
             Edge edge = edges.get(known);

@@ -148,7 +148,8 @@ public final class CutlineProblems {
 
     static Problem needlePoint(int number, double x, double y, double angleDeg, boolean hard) {
         return at(NEEDLE_POINT, Severity.WARNING, piece(number), x, y, "Piece " + number + " has a point of " + deg(angleDeg)
-                + " degrees here, " + (hard ? "which is not easy to cut and breaks off; blunt it, or end the joint elsewhere"
+                + " degrees here, " + (hard
+                        ? "which is not easy to cut and breaks off; blunt it, or end the joint elsewhere"
                         : "which breaks off easily; blunt it if the drawing allows"));
     }
 

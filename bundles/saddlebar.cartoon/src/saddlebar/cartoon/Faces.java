@@ -111,7 +111,7 @@ record Faces(List<Polygon> faces, List<CutNet.Edge> edges, List<CutNet.Edge> dan
         for (CutNet.Edge edge : edges) {
             int side = sides.side(edge.line().getCoordinateN(0), edge.line().getCoordinateN(1));
             if (side >= 0 && sides.isInner(side)) {
-                for (int face : new int[] { sides.first(side), sides.second(side) }) {
+                for (int face : new int[] {sides.first(side), sides.second(side)}) {
                     if (isHair[face]) {
                         shared.get(face).merge(sides.beyond(side, face), edge.line().getLength(), Double::sum);
                     }

@@ -261,7 +261,7 @@ final class Hinges {
         kept[0] = true;
         kept[kept.length - 1] = true;
         List<int[]> open = new ArrayList<>();
-        open.add(new int[] { 0, kept.length - 1 });
+        open.add(new int[] {0, kept.length - 1});
         while (!open.isEmpty()) {
             int[] stretch = open.remove(open.size() - 1);
             double most = deviationMm / 10;
@@ -275,8 +275,8 @@ final class Hinges {
             }
             if (farthest >= 0) {
                 kept[farthest] = true;
-                open.add(new int[] { stretch[0], farthest });
-                open.add(new int[] { farthest, stretch[1] });
+                open.add(new int[] {stretch[0], farthest});
+                open.add(new int[] {farthest, stretch[1]});
             }
         }
         List<Coordinate> simple = new ArrayList<>();

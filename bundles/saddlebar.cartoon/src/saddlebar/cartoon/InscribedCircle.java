@@ -123,7 +123,7 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
             double ny = (y - foot[2]) / foot[0];
             int direction = (int) Math.floor((Math.atan2(ny, nx) / (2 * Math.PI) + 1) * DIRECTIONS) % DIRECTIONS;
             if (nearest[direction] == null || foot[0] < nearest[direction][0]) {
-                nearest[direction] = new double[] { foot[0], nx, ny };
+                nearest[direction] = new double[] {foot[0], nx, ny};
             }
         }
         var near = new ArrayList<double[]>();
@@ -142,7 +142,7 @@ public record InscribedCircle(double xMm, double yMm, double radiusMm) {
      * @return step in x and y, and the least distance expected after it
      */
     private static double[] bestStep(List<double[]> near, double reach) {
-        double[] best = { 0, 0, least(near, 0, 0) };
+        double[] best = {0, 0, least(near, 0, 0)};
         double[] step = new double[2];
         for (int i = 0; i < near.size(); i++) {
             for (int j = i + 1; j < near.size(); j++) {

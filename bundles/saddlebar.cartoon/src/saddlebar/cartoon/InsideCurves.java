@@ -199,7 +199,7 @@ final class InsideCurves {
             int from = corners[i];
             int to = i + 1 < corners.length ? corners[i + 1] : corners[0] + ring.size();
             if (to - from > 1) {
-                gaps.add(new int[] { from, to });
+                gaps.add(new int[] {from, to});
             }
         }
         return gaps;

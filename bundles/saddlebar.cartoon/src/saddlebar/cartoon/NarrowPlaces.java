@@ -122,7 +122,7 @@ final class NarrowPlaces {
     }
 
     private void tell(Sample sample) {
-        double[] ends = { sample.x, sample.y, 2 * sample.centreX - sample.x, 2 * sample.centreY - sample.y };
+        double[] ends = {sample.x, sample.y, 2 * sample.centreX - sample.x, 2 * sample.centreY - sample.y};
         Narrow narrow = exact(sample, ends);
         for (NeedlePoints.Needle needle : needles) {
             double reach = 1.2 * limitMm / 2 / Math.sin(Math.toRadians(Math.max(2, needle.angleDeg()) / 2));
@@ -149,8 +149,8 @@ final class NarrowPlaces {
         if (touched.edge < 0) {
             return plain;
         }
-        double[] a = { sample.x, sample.y };
-        double[] b = { touched.x, touched.y };
+        double[] a = {sample.x, sample.y};
+        double[] b = {touched.x, touched.y};
         double width = Math.hypot(a[0] - b[0], a[1] - b[1]);
         for (int i = 0; i < MOST_SHRINKS; i++) {
             double before = width;

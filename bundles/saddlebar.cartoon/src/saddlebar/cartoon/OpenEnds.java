@@ -76,7 +76,8 @@ final class OpenEnds {
         if (stub.root == null) {
             Coordinate other = otherEnd(end, stub);
             told.add(other);
-            ends.add(new FreeEnd(end, false, distance == null ? CutlineProblems.looseLine(where, end.x, end.y, stub.lengthMm)
+            ends.add(new FreeEnd(end, false, distance == null
+                    ? CutlineProblems.looseLine(where, end.x, end.y, stub.lengthMm)
                     : CutlineProblems.openEnd(where, end.x, end.y, distance)));
         } else if (stub.lengthMm <= nearMm && goesOnBeyond(stub, edge)) {
             ends.add(new FreeEnd(end, false, CutlineProblems.crossingEnd(where, end.x, end.y, stub.lengthMm)));

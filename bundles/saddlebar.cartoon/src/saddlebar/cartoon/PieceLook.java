@@ -117,7 +117,8 @@ final class PieceLook {
                 nearest = nearest == null || way[0].distance(way[1]) < nearest[0].distance(nearest[1]) ? way : nearest;
             }
         }
-        return nearest == null ? largest.getCoordinate()
+        return nearest == null
+                ? largest.getCoordinate()
                 : new Coordinate((nearest[0].x + nearest[1].x) / 2, (nearest[0].y + nearest[1].y) / 2);
     }
 }

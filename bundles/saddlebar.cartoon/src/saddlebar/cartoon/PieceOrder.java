@@ -37,7 +37,8 @@ final class PieceOrder {
             least = Math.min(least, down ? box.getMinY() : box.getMinX());
         }
         Arrays.sort(extents);
-        double median = extents.length % 2 == 1 ? extents[extents.length / 2]
+        double median = extents.length % 2 == 1
+                ? extents[extents.length / 2]
                 : (extents[extents.length / 2 - 1] + extents[extents.length / 2]) / 2;
         double start = least;
         return i -> (int) Math.floor(((down ? circles.get(i).yMm() : circles.get(i).xMm()) - start) / median);

@@ -116,15 +116,15 @@ final class RingPath {
         kept[start] = true;
         kept[far] = true;
         List<int[]> open = new ArrayList<>();
-        open.add(new int[] { start, far < start ? far + size : far });
-        open.add(new int[] { far, start < far ? start + size : start });
+        open.add(new int[] {start, far < start ? far + size : far});
+        open.add(new int[] {far, start < far ? start + size : start});
         while (!open.isEmpty()) {
             int[] stretch = open.remove(open.size() - 1);
             int farthest = farthest(stretch[0], stretch[1], toleranceMm);
             if (farthest >= 0) {
                 kept[farthest % size] = true;
-                open.add(new int[] { stretch[0], farthest });
-                open.add(new int[] { farthest, stretch[1] });
+                open.add(new int[] {stretch[0], farthest});
+                open.add(new int[] {farthest, stretch[1]});
             }
         }
         int[] vertices = new int[size];

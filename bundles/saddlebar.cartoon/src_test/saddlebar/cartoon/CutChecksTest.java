@@ -38,7 +38,7 @@ class CutChecksTest {
     // ---- needle points
 
     @ParameterizedTest
-    @CsvSource({ "10, true", "19, true", "21, false", "29, false" })
+    @CsvSource({"10, true", "19, true", "21, false", "29, false"})
     void needlePoint(double angleDeg, boolean hard) {
         double half = 100 * Math.tan(Math.toRadians(angleDeg / 2));
         Cartoon cartoon = Drawings.make(Drawings.closed("wedge", 0, 0, 100, -half, 100, half));
@@ -50,7 +50,7 @@ class CutChecksTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = { 31, 45, 60, 90 })
+    @ValueSource(doubles = {31, 45, 60, 90})
     void bluntCornersAreNone(double angleDeg) {
         double half = 100 * Math.tan(Math.toRadians(angleDeg / 2));
         assertEquals(List.of(), shapeCodes(Drawings.make(Drawings.closed("wedge", 0, 0, 100, -half, 100, half))));
@@ -77,7 +77,7 @@ class CutChecksTest {
     @Test
     void semicircleNotch() {
         double[] notch = Drawings.arc(50, 0, 10, 10, 180, 0);
-        RingPath ring = ring(Drawings.joined(new double[] { 0, 0 }, notch, new double[] { 100, 0, 100, 60, 0, 60 }));
+        RingPath ring = ring(Drawings.joined(new double[] {0, 0}, notch, new double[] {100, 0, 100, 60, 0, 60}));
         List<InsideCurves.Bay> bays = InsideCurves.bays(ring, 0.25, 6);
         assertEquals(1, bays.size());
         assertEquals(0.5, bays.get(0).ratio(), 0.002);
@@ -88,12 +88,12 @@ class CutChecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "0.2, false, false", "0.24, false, false", "0.26, true, false", "0.4, true, false", "0.6, true, true", "1, true, true" })
+    @CsvSource({"0.2, false, false", "0.24, false, false", "0.26, true, false", "0.4, true, false", "0.6, true, true", "1, true, true"})
     void notchByDepth(double ratio, boolean flagged, boolean hard) {
         // half an ellipse of 40 mm chord: its ends are square to the edge, so depth and chord are its half axes
         double[] notch = Drawings.arc(60, 0, 20, 40 * ratio, 180, 0);
-        Cartoon cartoon = Drawings.make(Drawings.closed("piece", Drawings.joined(new double[] { 0, 0 }, notch,
-                new double[] { 120, 0, 120, 90, 0, 90 })));
+        Cartoon cartoon = Drawings.make(Drawings.closed("piece", Drawings.joined(new double[] {0, 0}, notch,
+                new double[] {120, 0, 120, 90, 0, 90})));
         List<Problem> deep = Drawings.problems(cartoon, CutlineProblems.DEEP_INSIDE_CURVE);
         assertEquals(flagged ? 1 : 0, deep.size());
         if (flagged) {
@@ -108,17 +108,17 @@ class CutChecksTest {
     void hookAtTheEndOfALongArm() {
         double[] hook = Drawings.arc(0, 12, 12, 12, 90, 270);
         double[] outside = Drawings.arc(0, 12, 30, 30, 270, 90);
-        RingPath ring = ring(Drawings.joined(new double[] { 200, 0, 200, -18 }, outside, hook));
+        RingPath ring = ring(Drawings.joined(new double[] {200, 0, 200, -18}, outside, hook));
         List<InsideCurves.Bay> bays = InsideCurves.bays(ring, 0.25, 6);
         assertEquals(1, bays.size());
         assertEquals(0.5, bays.get(0).ratio(), 0.02);
     }
 
     @ParameterizedTest
-    @CsvSource({ "2, true", "4, true", "5.5, true", "6.5, false", "10, false", "50, false" })
+    @CsvSource({"2, true", "4, true", "5.5, true", "6.5, false", "10, false", "50, false"})
     void insideRadius(double radius, boolean flagged) {
-        Cartoon cartoon = Drawings.make(Drawings.closed("ell", Drawings.joined(new double[] { 0, 0, 160, 0, 160, 80 },
-                Drawings.arc(80 + radius, 80 + radius, radius, radius, 270, 180), new double[] { 80, 160, 0, 160 })));
+        Cartoon cartoon = Drawings.make(Drawings.closed("ell", Drawings.joined(new double[] {0, 0, 160, 0, 160, 80},
+                Drawings.arc(80 + radius, 80 + radius, radius, radius, 270, 180), new double[] {80, 160, 0, 160})));
         List<Problem> tight = Drawings.problems(cartoon, CutlineProblems.TIGHT_INSIDE_CURVE);
         assertEquals(flagged ? 1 : 0, tight.size(), cartoon.problems().toString());
         if (flagged) {
@@ -134,8 +134,8 @@ class CutChecksTest {
     void neckBetweenCurves() {
         double[] top = Drawings.arc(0, -22, 20, 20, 180, 0);
         double[] bottom = Drawings.arc(0, 22, 20, 20, 0, -180);
-        Cartoon cartoon = Drawings.make(Drawings.closed("waist", Drawings.joined(new double[] { -50, -22 }, top,
-                new double[] { 50, -22, 50, 22 }, bottom, new double[] { -50, 22 })));
+        Cartoon cartoon = Drawings.make(Drawings.closed("waist", Drawings.joined(new double[] {-50, -22}, top,
+                new double[] {50, -22, 50, 22}, bottom, new double[] {-50, 22})));
         List<Problem> narrow = Drawings.problems(cartoon, CutlineProblems.NARROW);
         assertEquals(1, narrow.size());
         assertPlace(0, 0, 1.5, narrow.get(0));
@@ -145,7 +145,7 @@ class CutChecksTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "1, 1", "3, 1", "4.9, 1", "5.1, 0", "8, 0" })
+    @CsvSource({"1, 1", "3, 1", "4.9, 1", "5.1, 0", "8, 0"})
     void neckBetweenCorners(double width, int told) {
         double half = width / 2;
         Cartoon cartoon = Drawings.make(Drawings.closed("hourglass", 0, 0, 60, 0, 30 + half, 40, 60, 80, 0, 80, 30 - half, 40));
@@ -160,9 +160,9 @@ class CutChecksTest {
 
     /** A corner turned inwards that comes near a straight edge, at every angle: the width is the distance of the corner to the edge. */
     @ParameterizedTest
-    @ValueSource(ints = { 0, 7, 20, 33, 45, 61, 80, 90 })
+    @ValueSource(ints = {0, 7, 20, 33, 45, 61, 80, 90})
     void neckBetweenCornerAndEdge(int turnDeg) {
-        double[] xy = { 0, 0, 100, 0, 100, 80, 60, 80, 50, 3, 30, 80, 0, 80 };
+        double[] xy = {0, 0, 100, 0, 100, 80, 60, 80, 50, 3, 30, 80, 0, 80};
         double cos = Math.cos(Math.toRadians(turnDeg));
         double sin = Math.sin(Math.toRadians(turnDeg));
         double[] turned = new double[xy.length];
@@ -199,14 +199,14 @@ class CutChecksTest {
 
     /** Flattened curves have no corners, no tight places and no necks. */
     @ParameterizedTest
-    @CsvSource({ "10, 10", "50, 50", "300, 300", "60, 20", "200, 40", "15, 9" })
+    @CsvSource({"10, 10", "50, 50", "300, 300", "60, 20", "200, 40", "15, 9"})
     void roundShapesAreQuiet(double rx, double ry) {
         assertEquals(List.of(), shapeCodes(Drawings.make(Drawings.ellipse("round", 400, 400, rx, ry))));
     }
 
     /** Between a round piece and the square round it the hole is told, and nothing of its curve. */
     @ParameterizedTest
-    @ValueSource(doubles = { 8, 20, 90 })
+    @ValueSource(doubles = {8, 20, 90})
     void roundHolesHaveNoTightPlaces(double radius) {
         Cartoon cartoon = Drawings.make(Drawings.rectangle("frame", 0, 0, 200, 200), Drawings.circle("round", 100, 100, radius));
         assertEquals(List.of(CutlineProblems.HOLE), shapeCodes(cartoon));
@@ -216,7 +216,7 @@ class CutChecksTest {
 
     /** Hair, water, hills: waves that a cutter follows. Least radius of a sine: period^2 / (4 pi^2 amplitude), here 12.7 mm and more. */
     @ParameterizedTest
-    @CsvSource({ "5, 50", "8, 80", "10, 120", "2, 40", "0.5, 20" })
+    @CsvSource({"5, 50", "8, 80", "10, 120", "2, 40", "0.5, 20"})
     void naturalWavesAreQuiet(double amplitude, double period) {
         Cartoon cartoon = Drawings.make(Drawings.rectangle("frame", 0, 0, 400, 200), Drawings.line("a", Drawings.wave(0, 400, 70, amplitude, period)),
                 Drawings.line("b", Drawings.wave(400, 0, 130, amplitude, period)));

@@ -36,7 +36,7 @@ class CutlineLinesTest {
 
     @Test
     void openEndInTheMiddleOfAPiece() {
-        Cartoon cartoon = Drawings.make(FRAME, MIDDLE, new DrawnLine("stray", 17, new double[] { 100, 50, 160, 50 }, false));
+        Cartoon cartoon = Drawings.make(FRAME, MIDDLE, new DrawnLine("stray", 17, new double[] {100, 50, 160, 50}, false));
         Problem open = only(cartoon, CutlineProblems.OPEN_END);
         assertAt(160, 50, open);
         assertEquals(Severity.ERROR, open.severity());
@@ -50,7 +50,7 @@ class CutlineLinesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "0.3, 0.3 mm short", "2, 2.0 mm short", "4.5, 4.5 mm short" })
+    @CsvSource({"0.3, 0.3 mm short", "2, 2.0 mm short", "4.5, 4.5 mm short"})
     void endThatStopsShortTellsTheDistance(double missing, String words) {
         Cartoon cartoon = Drawings.make(FRAME, Drawings.line("short", 100, 0, 100, 100 - missing));
         assertEquals(1, cartoon.pieces().size());
@@ -70,7 +70,7 @@ class CutlineLinesTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "0.2, false", "0.49, false", "0.6, true", "3, true" })
+    @CsvSource({"0.2, false", "0.49, false", "0.6, true", "3, true"})
     void endPastACrossing(double beyond, boolean told) {
         Cartoon cartoon = Drawings.make(FRAME, Drawings.line("long", 100, 0, 100, 60 + beyond), Drawings.line("across", 0, 60, 200, 60));
         assertEquals(3, cartoon.pieces().size());
@@ -175,7 +175,7 @@ class CutlineLinesTest {
         assertThrows(Refusal.class, () -> Drawings.make(Drawings.line("dot", 5, 5, 5, 5)));
         Refusal open = assertThrows(Refusal.class, () -> Drawings.make(Drawings.line("a", 0, 0, 100, 0), Drawings.line("b", 0, 50, 100, 50)));
         assertTrue(open.getMessage().contains("none of its 2 lines closes a piece"), open.getMessage());
-        Refusal far = assertThrows(Refusal.class, () -> Drawings.make(FRAME, new DrawnLine("far", 8, new double[] { 0, 0, 1e300, 5 }, false)));
+        Refusal far = assertThrows(Refusal.class, () -> Drawings.make(FRAME, new DrawnLine("far", 8, new double[] {0, 0, 1e300, 5}, false)));
         assertEquals("line 8, element far", far.where());
     }
 

@@ -29,7 +29,7 @@ class HingesTest {
 
     /** A bow's height on the whole width: below the deviation it folds, above it does not (the panel is 400 wide, 80 % are 320). */
     @ParameterizedTest
-    @CsvSource({ "1, 1", "2.8, 1", "8, 0", "30, 0" })
+    @CsvSource({"1, 1", "2.8, 1", "8, 0", "30, 0"})
     void bow(double height, int hinges) {
         double[] xy = new double[82];
         for (int i = 0; i <= 40; i++) {

@@ -30,7 +30,7 @@ class InscribedCircleTest {
             "POLYGON ((150 250, 50 150, 150 50, 250 150, 150 250)); 150; 150; 70.7107",
             "POLYGON ((1 1, 6 9, 3.7 2.5, 9 1, 1 1)); 2.82; 2.008; 1.008",
             "POLYGON ((100 0, 200 200, 300 200, 300 100, 100 0)); 238.1966; 138.1966; 61.803399",
-            "POLYGON ((100 0, 200 200, 300 200, 300 100, 100 0), (200 150, 200 100, 260 100, 200 150)); 257.47; 157.47; 42.529" })
+            "POLYGON ((100 0, 200 200, 300 200, 300 100, 100 0), (200 150, 200 100, 260 100, 200 150)); 257.47; 157.47; 42.529"})
     void publishedCircles(String wkt, double x, double y, double radius) {
         InscribedCircle circle = InscribedCircle.of(Drawings.polygon(wkt));
         assertEquals(radius, circle.radiusMm(), 0.0011);
@@ -39,7 +39,7 @@ class InscribedCircleTest {
     }
 
     @ParameterizedTest
-    @CsvSource({ "100, 50, 25", "3, 3, 1.5", "500, 4, 2", "1000, 1, 0.5" })
+    @CsvSource({"100, 50, 25", "3, 3, 1.5", "500, 4, 2", "1000, 1, 0.5"})
     void rectangleHasItsCentre(double width, double height, double radius) {
         InscribedCircle circle = InscribedCircle.of(Drawings.polygon("POLYGON ((0 0, %1$s 0, %1$s %2$s, 0 %2$s, 0 0))".formatted(width, height)));
         assertEquals(radius, circle.radiusMm(), 1e-9);

@@ -17,14 +17,14 @@ class RichPanelTest {
     private static List<DrawnLine> drawing() {
         List<DrawnLine> lines = new ArrayList<>();
         double[] head = Drawings.arc(200, 200, 200, 200, 180, 360);
-        lines.add(Drawings.closed("outline", Drawings.joined(head, new double[] { 400, 640, 0, 640 })));
+        lines.add(Drawings.closed("outline", Drawings.joined(head, new double[] {400, 640, 0, 640})));
         double[] inner = Drawings.arc(200, 200, 175, 175, 180, 360);
-        lines.add(Drawings.closed("border", Drawings.joined(inner, new double[] { 375, 615, 25, 615 })));
-        for (double y : new double[] { 200, 340, 480 }) { // border cut into lengths
+        lines.add(Drawings.closed("border", Drawings.joined(inner, new double[] {375, 615, 25, 615})));
+        for (double y : new double[] {200, 340, 480}) { // border cut into lengths
             lines.add(Drawings.line("left cut", 0, y, 25, y));
             lines.add(Drawings.line("right cut", 375, y, 400, y));
         }
-        for (double deg : new double[] { 225, 270, 315 }) {
+        for (double deg : new double[] {225, 270, 315}) {
             double cos = Math.cos(Math.toRadians(deg));
             double sin = Math.sin(Math.toRadians(deg));
             lines.add(Drawings.line("head cut", 200 + 175 * cos, 200 + 175 * sin, 200 + 200 * cos, 200 + 200 * sin));

@@ -74,7 +74,7 @@ class TilingTest {
         for (int i = 0; i < chords; i++) {
             double a = 2 * Math.PI * random.nextDouble();
             double b = a + Math.PI * (0.4 + 1.2 * random.nextDouble());
-            ends[i] = new double[] { a, b };
+            ends[i] = new double[] {a, b};
             lines.add(Drawings.line("chord " + i, 200 + 200 * Math.cos(a), 200 + 200 * Math.sin(a),
                     200 + 200 * Math.cos(b), 200 + 200 * Math.sin(b)));
         }

@@ -133,9 +133,11 @@ class CommandsInOsgiTest {
     @Test
     void gangsTwoSquaresWhereTheyFitAndNeedsTwoSheetsWhereNot() throws IOException, InvalidSyntaxException {
         Path items = Files.writeString(temp.resolve("items.csv"), "id,width_mm,height_mm,quantity,rotate\na,100,100,2,no\n");
-        assertEquals(0, run("gang", items.toString(), "--sheet", "210x105", "--gap-mm", "5", "--seconds", "0.2", "--json", "--progress", "none"), err.toString());
+        assertEquals(0, run("gang", items.toString(), "--sheet", "210x105", "--gap-mm", "5", "--seconds", "0.2", "--json", "--progress", "none"),
+                err.toString());
         assertTrue(out.toString().contains("\"sheets\": 1"), out.toString());
-        assertEquals(0, run("gang", items.toString(), "--sheet", "204x105", "--gap-mm", "5", "--seconds", "0.2", "--json", "--progress", "none"), err.toString());
+        assertEquals(0, run("gang", items.toString(), "--sheet", "204x105", "--gap-mm", "5", "--seconds", "0.2", "--json", "--progress", "none"),
+                err.toString());
         assertTrue(out.toString().contains("\"sheets\": 2"), out.toString());
         assertEquals(3, run("gang", items.toString(), "--sheet", "90x90", "--seconds", "0.2", "--progress", "none"), err.toString());
     }

@@ -118,7 +118,8 @@ public final class BringCommand implements BenchCommand {
 
     private static List<String> words(Brought brought) {
         List<String> words = new ArrayList<>();
-        words.add(String.format(Locale.ROOT, "%s: %s, revision %d, %d pieces", brought.window().getName(), brought.file(), brought.revision(), brought.pieces()));
+        words.add(
+                String.format(Locale.ROOT, "%s: %s, revision %d, %d pieces", brought.window().getName(), brought.file(), brought.revision(), brought.pieces()));
         brought.layers().forEach(layer -> words.add("  layer " + layer));
         if (!brought.colourways().isEmpty()) {
             words.add("  colourways " + String.join(", ", brought.colourways()));

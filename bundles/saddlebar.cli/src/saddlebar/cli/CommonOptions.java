@@ -75,10 +75,10 @@ public final class CommonOptions {
 
     private Progress progressKind() {
         return switch (progress.toLowerCase(Locale.ROOT)) {
-        case "auto" -> quiet ? Progress.NONE : Progress.AUTO;
-        case "plain" -> Progress.PLAIN;
-        case "none" -> Progress.NONE;
-        default -> throw new ParameterException(command.commandLine(), "--progress takes auto, plain or none, not '" + progress + "'.");
+            case "auto" -> quiet ? Progress.NONE : Progress.AUTO;
+            case "plain" -> Progress.PLAIN;
+            case "none" -> Progress.NONE;
+            default -> throw new ParameterException(command.commandLine(), "--progress takes auto, plain or none, not '" + progress + "'.");
         };
     }
 

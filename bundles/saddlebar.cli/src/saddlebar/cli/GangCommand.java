@@ -104,8 +104,8 @@ public final class GangCommand implements BenchCommand {
         }
         double gap = gapMm != null ? gapMm : height != null ? 0 : SHEET_GAP_MM;
         Nested nested = height != null
-                ? StripNesting.place(input.items, height, gap, Effort.seconds(seconds), common.work(StripNesting.WORK_UNITS), better -> { })
-                : SheetNesting.place(input.items, areas, gap, Effort.seconds(seconds), common.work(SheetNesting.WORK_UNITS), better -> { });
+                ? StripNesting.place(input.items, height, gap, Effort.seconds(seconds), common.work(StripNesting.WORK_UNITS), better -> {})
+                : SheetNesting.place(input.items, areas, gap, Effort.seconds(seconds), common.work(SheetNesting.WORK_UNITS), better -> {});
         common.answer(new Answer(nested.sheets(), nested.lengthMm(), nested.use(), nested.placements().stream().map(PlacementRow::of).toList(),
                 nested.valid(), nested.method()), words(nested, height != null));
         return DONE;
@@ -182,13 +182,16 @@ public final class GangCommand implements BenchCommand {
 
     private static List<String> words(Nested nested, boolean strip) {
         List<String> words = new ArrayList<>();
-        words.add(strip ? String.format(Locale.ROOT, "%d shapes on %.3f mm of strip, %.2f %% used", nested.placements().size(), nested.lengthMm(),
-                100 * nested.use())
+        words.add(strip
+                ? String.format(Locale.ROOT, "%d shapes on %.3f mm of strip, %.2f %% used", nested.placements().size(), nested.lengthMm(),
+                        100 * nested.use())
                 : String.format(Locale.ROOT, "%d shapes on %d sheets, %.2f %% used; last sheet to %.1f mm", nested.placements().size(), nested.sheets(),
                         100 * nested.use(), nested.lengthMm()));
         for (Placement p : nested.placements()) {
-            words.add(String.format(Locale.ROOT, "%s%s: sheet %d, x %.3f mm, y %.3f mm, turned %s degrees", p.id(), p.copy() == 0 ? "" : " (" + (p.copy() + 1) + ")",
-                    p.sheet() + 1, p.xMm(), p.yMm(), p.rotationDeg() == Math.rint(p.rotationDeg()) ? String.format(Locale.ROOT, "%.0f", p.rotationDeg())
+            words.add(String.format(Locale.ROOT, "%s%s: sheet %d, x %.3f mm, y %.3f mm, turned %s degrees", p.id(),
+                    p.copy() == 0 ? "" : " (" + (p.copy() + 1) + ")",
+                    p.sheet() + 1, p.xMm(), p.yMm(), p.rotationDeg() == Math.rint(p.rotationDeg())
+                            ? String.format(Locale.ROOT, "%.0f", p.rotationDeg())
                             : String.valueOf(p.rotationDeg())));
         }
         return words;

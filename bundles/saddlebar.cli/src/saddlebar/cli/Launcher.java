@@ -134,11 +134,11 @@ public final class Launcher {
 
         private static String plain(FileSystemException trouble) {
             return switch (trouble.getClass().getSimpleName()) {
-            case "AccessDeniedException" -> "may not be written";
-            case "NoSuchFileException" -> "is not there";
-            case "FileAlreadyExistsException" -> "exists already";
-            case "NotDirectoryException" -> "is no folder";
-            default -> "cannot be written";
+                case "AccessDeniedException" -> "may not be written";
+                case "NoSuchFileException" -> "is not there";
+                case "FileAlreadyExistsException" -> "exists already";
+                case "NotDirectoryException" -> "is no folder";
+                default -> "cannot be written";
             };
         }
     }

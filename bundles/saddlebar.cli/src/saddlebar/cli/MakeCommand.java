@@ -42,7 +42,8 @@ public final class MakeCommand implements BenchCommand {
     @Parameters(index = "1..*", paramLabel = "WINDOW", description = "Only these windows; all if none is named.")
     private List<String> windows = List.of();
 
-    @Option(names = "--until", paramLabel = "STAGE", defaultValue = "cards", description = "How far: pieces, stencils, sheets or cards; everything if not given.")
+    @Option(names = "--until", paramLabel = "STAGE", defaultValue = "cards",
+            description = "How far: pieces, stencils, sheets or cards; everything if not given.")
     private String until;
 
     @Option(names = "--afresh", description = "Make also what has not changed.")
@@ -76,11 +77,11 @@ public final class MakeCommand implements BenchCommand {
 
     private Stage stage() {
         return switch (until.toLowerCase(Locale.ROOT)) {
-        case "pieces" -> Stage.PIECES;
-        case "stencils" -> Stage.STENCILS;
-        case "sheets" -> Stage.SHEETS;
-        case "cards", "reports" -> Stage.CARDS;
-        default -> throw common.wrong("--until takes pieces, stencils, sheets or cards, not '" + until + "'.");
+            case "pieces" -> Stage.PIECES;
+            case "stencils" -> Stage.STENCILS;
+            case "sheets" -> Stage.SHEETS;
+            case "cards", "reports" -> Stage.CARDS;
+            default -> throw common.wrong("--until takes pieces, stencils, sheets or cards, not '" + until + "'.");
         };
     }
 

@@ -45,7 +45,8 @@ public final class NewCommand implements BenchCommand {
     @Option(names = "--units", paramLabel = "U", defaultValue = "mm", description = "Units shown and printed: mm or in; mm if not given.")
     private String units;
 
-    @Option(names = "--paper", paramLabel = "P", split = ",", defaultValue = "letter", description = "Sheets in use: letter, tabloid, a4, a3; letter if not given.")
+    @Option(names = "--paper", paramLabel = "P", split = ",", defaultValue = "letter",
+            description = "Sheets in use: letter, tabloid, a4, a3; letter if not given.")
     private List<String> papers;
 
     @Mixin
@@ -77,7 +78,9 @@ public final class NewCommand implements BenchCommand {
             made.save();
             common.answer(new Answer(made.path().toString(), title, made.studioFolder().path().toString(), made.hasOwnStudio()),
                     List.of("Commission " + title + " lies in " + made.path() + ".",
-                            made.hasOwnStudio() ? "It has a studio of its own, stocked from the studio tables." : "It shares the studio in " + made.studioFolder().path() + ".",
+                            made.hasOwnStudio()
+                                    ? "It has a studio of its own, stocked from the studio tables."
+                                    : "It shares the studio in " + made.studioFolder().path() + ".",
                             "Next: saddlebar bring " + folder + " ART --window W01"));
             return DONE;
         }
@@ -94,9 +97,9 @@ public final class NewCommand implements BenchCommand {
 
     private UnitSystem unitSystem() {
         return switch (units.toLowerCase(Locale.ROOT)) {
-        case "mm" -> UnitSystem.MM;
-        case "in" -> UnitSystem.INCH;
-        default -> throw common.wrong("--units takes mm or in, not '" + units + "'.");
+            case "mm" -> UnitSystem.MM;
+            case "in" -> UnitSystem.INCH;
+            default -> throw common.wrong("--units takes mm or in, not '" + units + "'.");
         };
     }
 

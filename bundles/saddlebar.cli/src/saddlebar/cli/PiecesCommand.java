@@ -85,7 +85,8 @@ public final class PiecesCommand implements BenchCommand {
             settings = settings.withOutline(outline);
         }
         try (Artwork artwork = art.read(readers)) {
-            LayerChoice layer = art.layer() != null ? LayerChoice.of(artwork.chosenLayer(art.layer()))
+            LayerChoice layer = art.layer() != null
+                    ? LayerChoice.of(artwork.chosenLayer(art.layer()))
                     : artwork.cutlineLayer().map(LayerChoice::of).orElse(LayerChoice.all());
             Cartoon cartoon = CartoonMaker.make(artwork.lines(layer, Artwork.CUT_FLATNESS_MM), settings, common.work(100));
             if (svg != null) {

@@ -163,15 +163,16 @@ public final class ScreenCommand implements BenchCommand {
             RasterRequest place = RasterRequest.ofPage(artwork, dpi, coding);
             ToneTable table = toneTable(artwork, layer);
             Work work = common.work(2L * place.heightPx());
-            BitonalSettings settings = BitonalSettings.at(dpi).withTitle(String.valueOf(art.file().getFileName())).withDescription(description(recipe, mirrored))
+            BitonalSettings settings = BitonalSettings.at(dpi).withTitle(String.valueOf(art.file().getFileName()))
+                    .withDescription(description(recipe, mirrored))
                     .replacing(replace).onThreads(common.jobs());
             LimitsCheck check = new LimitsCheck(place.widthPx(), place.heightPx(), dpi, finestOpenMm, finestBridgeMm);
             BitBands paint = new CheckedBands(new ScreenedBands(artwork.gray(layer, place, work), table, screening, recipe), check);
             BitBands toner = process.toner(paint, mirrored);
             WrittenBits written = switch (ending) {
-            case "tif" -> BitonalTiff.write(toner, out, settings, work);
-            case "pdf" -> SheetPdf.write(toner, out, settings, work);
-            default -> BitonalPng.write(toner, out, settings, work);
+                case "tif" -> BitonalTiff.write(toner, out, settings, work);
+                case "pdf" -> SheetPdf.write(toner, out, settings, work);
+                default -> BitonalPng.write(toner, out, settings, work);
             };
             LimitsFound found = check.finish();
             ActualScreen actual = screening.actual(recipe);
@@ -210,10 +211,10 @@ public final class ScreenCommand implements BenchCommand {
 
     private boolean mirrored(StencilProcess process, TonerSide touches, Face painted) {
         return switch (mirror.toLowerCase(Locale.ROOT)) {
-        case "auto" -> process.mirrored(touches, painted);
-        case "yes" -> true;
-        case "no" -> false;
-        default -> throw common.wrong("--mirror takes auto, yes or no, not '" + mirror + "'.");
+            case "auto" -> process.mirrored(touches, painted);
+            case "yes" -> true;
+            case "no" -> false;
+            default -> throw common.wrong("--mirror takes auto, yes or no, not '" + mirror + "'.");
         };
     }
 
@@ -250,7 +251,8 @@ public final class ScreenCommand implements BenchCommand {
     }
 
     private String description(ScreeningRecipe recipe, boolean mirrored) {
-        return String.format(Locale.ROOT, "method: %s%nruling: %s lpi at %s degrees, %s dots%nscattered dots: %s mm, %s%nresolution: %s dpi%nprocess: %s%nmirrored: %s%n",
+        return String.format(Locale.ROOT,
+                "method: %s%nruling: %s lpi at %s degrees, %s dots%nscattered dots: %s mm, %s%nresolution: %s dpi%nprocess: %s%nmirrored: %s%n",
                 recipe.method(), recipe.lpi(), recipe.angleDeg(), recipe.dot(), recipe.dotMm(), recipe.filter(), recipe.dpi(), processKey,
                 mirrored ? "yes" : "no").replace("\r\n", "\n");
     }

@@ -38,7 +38,8 @@ final class WedgeFile {
                 readings.add(new WedgeReading(share(name, rows, row, "nominal"), share(name, rows, row, "effective")));
             }
         } catch (IllegalArgumentException | java.nio.charset.CharacterCodingException notCsv) {
-            throw new Refusal(name, "it is not a CSV of wedge readings: " + notCsv.getMessage(), "write the columns nominal,effective with numbers from 0 to 1", notCsv);
+            throw new Refusal(name, "it is not a CSV of wedge readings: " + notCsv.getMessage(), "write the columns nominal,effective with numbers from 0 to 1",
+                    notCsv);
         }
         return Calibration.of(readings);
     }

@@ -12,7 +12,7 @@ public final class BestSoFar implements Consumer<Nested> {
     private volatile Nested best;
 
     public BestSoFar() {
-        this(nested -> { });
+        this(nested -> {});
     }
 
     /** @param next told of each better layout after it was kept */

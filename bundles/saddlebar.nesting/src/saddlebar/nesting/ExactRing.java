@@ -134,13 +134,13 @@ final class ExactRing {
         int j = next(i);
         long[][] stops = new long[other.xs.length + 2][];
         int n = 0;
-        stops[n++] = new long[] { xs[i], ys[i] };
-        stops[n++] = new long[] { xs[j], ys[j] };
+        stops[n++] = new long[] {xs[i], ys[i]};
+        stops[n++] = new long[] {xs[j], ys[j]};
         for (int k = 0; k < other.xs.length; k++) {
             long x = other.xs[k];
             long y = other.ys[k];
             if (between(x, xs[i], xs[j]) && between(y, ys[i], ys[j]) && side(i, x, y) == 0) {
-                stops[n++] = new long[] { x, y };
+                stops[n++] = new long[] {x, y};
             }
         }
         long[][] sorted = Arrays.copyOf(stops, n);

@@ -104,6 +104,6 @@ final class Fit {
             minY = Math.min(minY, y);
             maxY = Math.max(maxY, y);
         }
-        return new double[] { maxX - minX, maxY - minY };
+        return new double[] {maxX - minX, maxY - minY};
     }
 }

@@ -47,8 +47,8 @@ public record NestItem(String id, Polygon outline, int quantity, Turns turns) {
 
     /** A rectangle whose own origin is its top left. */
     public static NestItem rectangle(String id, double widthMm, double heightMm, int quantity, Turns turns) {
-        Coordinate[] corners = { new Coordinate(0, 0), new Coordinate(widthMm, 0), new Coordinate(widthMm, heightMm),
-                new Coordinate(0, heightMm), new Coordinate(0, 0) };
+        Coordinate[] corners = {new Coordinate(0, 0), new Coordinate(widthMm, 0), new Coordinate(widthMm, heightMm),
+                new Coordinate(0, heightMm), new Coordinate(0, 0)};
         return new NestItem(id, GEOMETRY.createPolygon(corners), quantity, turns);
     }
 

@@ -38,11 +38,11 @@ public record Turns(boolean free, List<Double> degrees) {
     /** The turns that a list of items calls {@code no}, {@code half}, {@code quarter} or {@code free}; empty for any other word. */
     public static Optional<Turns> ofWord(String word) {
         return switch (word.strip().toLowerCase(Locale.ROOT)) {
-        case "no" -> Optional.of(NONE);
-        case "half" -> Optional.of(HALF);
-        case "quarter" -> Optional.of(QUARTER);
-        case "free" -> Optional.of(FREE);
-        default -> Optional.empty();
+            case "no" -> Optional.of(NONE);
+            case "half" -> Optional.of(HALF);
+            case "quarter" -> Optional.of(QUARTER);
+            case "free" -> Optional.of(FREE);
+            default -> Optional.empty();
         };
     }
 

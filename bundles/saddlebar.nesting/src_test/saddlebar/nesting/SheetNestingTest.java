@@ -50,7 +50,7 @@ class SheetNestingTest {
         List<NestItem> items = List.of(NestItem.rectangle("big", 250, 350, 1, Turns.QUARTER),
                 NestItem.rectangle("small", 90, 90, 4, Turns.NONE));
         List<SheetArea> kinds = List.of(LETTER, new SheetArea(273.4, 425.8));
-        Nested nested = SheetNesting.place(items, kinds, 5, Effort.rounds(20), Work.UNWATCHED, b -> { });
+        Nested nested = SheetNesting.place(items, kinds, 5, Effort.rounds(20), Work.UNWATCHED, b -> {});
         assertEquals(2, nested.sheets());
         assertEquals(1, nested.areas().stream().filter(kinds.get(0)::equals).count(), "the four small ones fit a letter sheet");
         Independent.requireValid(items, nested, 5);
@@ -89,7 +89,7 @@ class SheetNestingTest {
         for (int i = 0; i < 40; i++) {
             items.add(NestItem.rectangle("s" + i, 20 + 7 * i % 61, 15 + 11 * i % 83, 1, Turns.QUARTER));
         }
-        int[] told = { 0 };
+        int[] told = {0};
         List<Nested> seen = new ArrayList<>();
         Nested last = SheetNesting.place(items, List.of(LETTER), 5, Effort.rounds(30), new Work() {
             @Override
@@ -114,7 +114,7 @@ class SheetNestingTest {
     void stoppedItLeavesTheBestBehind() {
         List<NestItem> items = List.of(NestItem.rectangle("a", 31, 47, 60, Turns.QUARTER), NestItem.rectangle("b", 17, 90, 30, Turns.NONE));
         BestSoFar best = new BestSoFar();
-        int[] asked = { 0 };
+        int[] asked = {0};
         Work stopping = new Work() {
             @Override
             public void advance(long units) {
@@ -134,7 +134,7 @@ class SheetNestingTest {
     }
 
     private static Nested place(List<NestItem> items, SheetArea sheet, double gapMm) {
-        Nested nested = SheetNesting.place(items, List.of(sheet), gapMm, Effort.rounds(20), Work.UNWATCHED, better -> { });
+        Nested nested = SheetNesting.place(items, List.of(sheet), gapMm, Effort.rounds(20), Work.UNWATCHED, better -> {});
         Independent.requireValid(items, nested, gapMm);
         return nested;
     }

@@ -53,7 +53,8 @@ class ScreenedBandsTest {
         }
         BitPicture uncut = Fields.screened(METHODS.method("diffusion"), recipe, ToneTable.linear(), width, height, 7, (x, y) -> 100);
         BitPicture cut;
-        try (GrayBands gray = Fields.gray(width, height, 5, (x, y) -> 100); BitBands maskBands = mask.bands();
+        try (GrayBands gray = Fields.gray(width, height, 5, (x, y) -> 100);
+                BitBands maskBands = mask.bands();
                 BitBands screened = new ScreenedBands(gray, ToneTable.linear(), METHODS.method("diffusion"), recipe);
                 BitBands clipped = new ClippedBands(screened, maskBands)) {
             cut = BitPicture.of(clipped);
@@ -81,8 +82,9 @@ class ScreenedBandsTest {
 
     @Test
     void picturesThatEndEarly() {
-        try (GrayBands gray = new ShortBands(); BitBands bits = new ScreenedBands(gray, ToneTable.linear(), METHODS.method("am"),
-                ScreeningRecipe.withDefaults())) {
+        try (GrayBands gray = new ShortBands();
+                BitBands bits = new ScreenedBands(gray, ToneTable.linear(), METHODS.method("am"),
+                        ScreeningRecipe.withDefaults())) {
             assertThrows(IOException.class, () -> bits.read(new long[10], 10));
         }
     }

@@ -322,7 +322,8 @@ class DesktopTest {
     }
 
     private static Tree commissionTree() {
-        return Screen.all(Screen.window().getShell(), Tree.class).stream().filter(tree -> tree.getItemCount() > 0 && tree.getItem(0).getText().startsWith("Porch"))
+        return Screen.all(Screen.window().getShell(), Tree.class).stream()
+                .filter(tree -> tree.getItemCount() > 0 && tree.getItem(0).getText().startsWith("Porch"))
                 .findFirst().orElseThrow(() -> new AssertionError("no tree shows the commission"));
     }
 
@@ -331,7 +332,8 @@ class DesktopTest {
         @Override
         public void afterAll(ExtensionContext context) throws Exception {
             Screen.settle();
-            List<String> errors = Files.exists(log()) ? Files.readAllLines(log()).stream().filter(line -> line.matches("!ENTRY \\S+ 4 .*")).toList()
+            List<String> errors = Files.exists(log())
+                    ? Files.readAllLines(log()).stream().filter(line -> line.matches("!ENTRY \\S+ 4 .*")).toList()
                     : List.of();
             assertEquals(List.of(), errors, "see " + log());
             for (int i = 0; i < 5; i++) {

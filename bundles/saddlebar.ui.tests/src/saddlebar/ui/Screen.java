@@ -81,7 +81,8 @@ final class Screen {
 
     /** Only on the screen's thread. */
     static IWorkbenchWindow window() {
-        return PlatformUI.getWorkbench().getActiveWorkbenchWindow() != null ? PlatformUI.getWorkbench().getActiveWorkbenchWindow()
+        return PlatformUI.getWorkbench().getActiveWorkbenchWindow() != null
+                ? PlatformUI.getWorkbench().getActiveWorkbenchWindow()
                 : PlatformUI.getWorkbench().getWorkbenchWindows()[0];
     }
 

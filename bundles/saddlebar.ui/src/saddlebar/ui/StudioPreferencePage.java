@@ -48,7 +48,8 @@ public final class StudioPreferencePage extends FieldEditorPreferencePage implem
         addField(new ComboFieldEditor(StudioPreferences.SURROUND, Messages.Preferences_surround,
                 new String[][] {{Messages.Preferences_surroundTheme, StudioPreferences.Surround.THEME.name()},
                         {Messages.Preferences_surroundLight, StudioPreferences.Surround.LIGHT.name()},
-                        {Messages.Preferences_surroundDark, StudioPreferences.Surround.DARK.name()}}, parent));
+                        {Messages.Preferences_surroundDark, StudioPreferences.Surround.DARK.name()}},
+                parent));
     }
 
     /** A line that is 100 mm long when the number is right: held against a ruler it shows how far off it is. */

@@ -62,7 +62,8 @@ public final class StudioPreferences {
         if (Surround.LIGHT.name().equals(chosen)) {
             return LIGHT_ROOM_RGB;
         }
-        return Surround.DARK.name().equals(chosen) || isDark(control.getParent().getBackground()) || isDark(list(control)) ? DARK_ROOM_RGB
+        return Surround.DARK.name().equals(chosen) || isDark(control.getParent().getBackground()) || isDark(list(control))
+                ? DARK_ROOM_RGB
                 : LIGHT_ROOM_RGB;
     }
 

@@ -58,7 +58,8 @@ final class StudioWindowAdvisor extends WorkbenchWindowAdvisor {
     }
 
     private void title(OpenCommission commission) {
-        String title = commission.isReadOnly() ? NLS.bind(Messages.Studio_titleReadOnly, commission.title())
+        String title = commission.isReadOnly()
+                ? NLS.bind(Messages.Studio_titleReadOnly, commission.title())
                 : NLS.bind(Messages.Studio_titleOf, commission.title());
         getWindowConfigurer().setTitle(title);
     }

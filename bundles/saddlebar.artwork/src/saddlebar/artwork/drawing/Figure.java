@@ -125,7 +125,8 @@ public final class Figure implements Item {
         Rectangle2D around = toMm.createTransformedShape(box).getBounds2D();
         if (line.isPresent()) {
             Line drawn = line.get();
-            double scale = drawn.fixedWidth() ? drawn.penMm()
+            double scale = drawn.fixedWidth()
+                    ? drawn.penMm()
                     : Math.sqrt(toMm.getScaleX() * toMm.getScaleX() + toMm.getShearX() * toMm.getShearX() + toMm.getScaleY() * toMm.getScaleY()
                             + toMm.getShearY() * toMm.getShearY()); // Frobenius norm, at least the greatest stretch
             double reach = drawn.pen().getLineJoin() == BasicStroke.JOIN_MITER ? Math.max(drawn.pen().getMiterLimit(), 1.5) : 1.5; // square cap: 1.41

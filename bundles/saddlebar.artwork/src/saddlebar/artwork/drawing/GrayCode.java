@@ -60,7 +60,8 @@ public final class GrayCode {
         if (r == g && g == b) {
             return g;
         }
-        return coding == GrayCoding.CODE_VALUES ? (int) (RED * r + GREEN * g + BLUE * b + 0.5)
+        return coding == GrayCoding.CODE_VALUES
+                ? (int) (RED * r + GREEN * g + BLUE * b + 0.5)
                 : coded(RED * LINEAR[r] + GREEN * LINEAR[g] + BLUE * LINEAR[b]);
     }
 

@@ -187,7 +187,8 @@ final class Painter {
         AffineTransform moved = AffineTransform.getTranslateInstance(dx, dy);
         moved.concatenate(device(canvas));
         Shape edgePx = AffineTransform.getTranslateInstance(dx, dy).createTransformedShape(tileToPx.createTransformedShape(UNIT));
-        Rectangle touched = tiles.overflow() ? new Rectangle(canvas.window().width, canvas.window().height)
+        Rectangle touched = tiles.overflow()
+                ? new Rectangle(canvas.window().width, canvas.window().height)
                 : grown(edgePx.getBounds2D()).intersection(new Rectangle(canvas.window().width, canvas.window().height));
         touched.translate(canvas.window().x, canvas.window().y);
         if (touched.isEmpty()) {

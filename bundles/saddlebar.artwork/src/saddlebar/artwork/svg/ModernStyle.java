@@ -74,7 +74,8 @@ final class ModernStyle {
         }
         String old = switch (name) {
             case "writing-mode" -> low.equals("horizontal-tb") ? "lr-tb" : low.startsWith("vertical-") ? "tb" : "";
-            case "image-rendering" -> low.contains("pixelated") || low.contains("crisp") ? "optimizeSpeed"
+            case "image-rendering" -> low.contains("pixelated") || low.contains("crisp")
+                    ? "optimizeSpeed"
                     : low.equals("smooth") || low.equals("high-quality") ? "optimizeQuality" : "";
             case "font-stretch" -> low.equals("100%") ? "normal" : "";
             case "font-style" -> low.startsWith("oblique") ? "oblique" : "";
@@ -90,7 +91,8 @@ final class ModernStyle {
     private static List<Declaration> colour(Declaration modern, Colour colour) {
         Declaration plain = new Declaration(modern.name(), colour.hex(), modern.important());
         String opacity = OPACITY_OF.get(modern.name());
-        return opacity == null || colour.opacity() >= 1 ? List.of(plain)
+        return opacity == null || colour.opacity() >= 1
+                ? List.of(plain)
                 : List.of(plain, new Declaration(opacity, plain(colour.opacity()), modern.important()));
     }
 

@@ -96,7 +96,8 @@ final class Pictures {
         String content = link.substring(comma + 1);
         try {
             if (link.substring(0, comma).toLowerCase(Locale.ROOT).endsWith(";base64")) {
-                return Base64.getMimeDecoder().decode(content.indexOf('%') >= 0 ? URLDecoder.decode(content.replace("+", "%2B"), StandardCharsets.UTF_8)
+                return Base64.getMimeDecoder().decode(content.indexOf('%') >= 0
+                        ? URLDecoder.decode(content.replace("+", "%2B"), StandardCharsets.UTF_8)
                         : content);
             }
             return URLDecoder.decode(content.replace("+", "%2B"), StandardCharsets.ISO_8859_1).getBytes(StandardCharsets.ISO_8859_1);

@@ -133,7 +133,8 @@ final class SvgBuilder extends GVTBuilder {
         for (Attr attribute : StyleTidy.attributes(element)) {
             String value = attribute.getValue().strip();
             if (LENGTHS.contains(attribute.getName())) {
-                boolean bad = negative ? value.startsWith("-") && !PLACES.contains(attribute.getName())
+                boolean bad = negative
+                        ? value.startsWith("-") && !PLACES.contains(attribute.getName())
                         : !value.matches("[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]+)?(%|em|ex|px|in|cm|mm|pt|pc)?");
                 if (bad) {
                     return attribute.getName() + "=\"" + value + "\" " + (negative ? "is negative" : "cannot be read");

@@ -41,7 +41,8 @@ public final class SvgReader implements ArtworkReader {
         if (head.length >= 2 && head[0] == 0x1F && head[1] == (byte) 0x8B) {
             return name.endsWith(".svgz") || name.endsWith(".svg") || name.endsWith(".svg.gz");
         }
-        String text = new String(head, StandardCharsets.ISO_8859_1).replace("\0", "").replaceFirst("^(\u00EF\u00BB\u00BF|\u00FF\u00FE|\u00FE\u00FF)", "").strip();
+        String text = new String(head, StandardCharsets.ISO_8859_1).replace("\0", "").replaceFirst("^(\u00EF\u00BB\u00BF|\u00FF\u00FE|\u00FE\u00FF)", "")
+                .strip();
         return text.startsWith("<") || name.endsWith(".svg") || name.endsWith(".svgz");
     }
 

@@ -140,7 +140,8 @@ final class SvgTidy {
         }
         boolean outside = !link.startsWith("#");
         findings.warn(outside ? "art-outside" : "art-reference", element, kind,
-                outside ? "it uses \"" + link + "\" of another file, which is not opened; put it into the drawing"
+                outside
+                        ? "it uses \"" + link + "\" of another file, which is not opened; put it into the drawing"
                         : "it uses " + link + ", which is not in the drawing; what it stands for is missing");
         element.removeAttributeNS(Source.XLINK, "href");
         if ("use".equals(kind) || "tref".equals(kind)) {

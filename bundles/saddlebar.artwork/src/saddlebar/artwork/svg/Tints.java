@@ -64,7 +64,8 @@ final class Tints {
         for (int i = 0; i < offsets.length; i++) {
             offsets[i] = Math.max(0, Math.min(1, gradient.getFractions()[i]));
         }
-        Ramp.Spread spread = gradient.getCycleMethod() == MultipleGradientPaint.REFLECT ? Ramp.Spread.REFLECT
+        Ramp.Spread spread = gradient.getCycleMethod() == MultipleGradientPaint.REFLECT
+                ? Ramp.Spread.REFLECT
                 : gradient.getCycleMethod() == MultipleGradientPaint.REPEAT ? Ramp.Spread.REPEAT : Ramp.Spread.PAD;
         Stops stops = new Stops(Arrays.asList(offsets), Arrays.asList(gradient.getColors()), spread,
                 gradient.getColorSpace() == MultipleGradientPaint.LINEAR_RGB);

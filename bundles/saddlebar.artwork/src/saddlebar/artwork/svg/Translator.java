@@ -199,8 +199,10 @@ final class Translator {
             List<Item> own = new ArrayList<>();
             figure(element, one.shape(), toMm, paints, true, own);
             double opacity = opacity(one.composite());
-            target.addAll(opacity >= 1 ? own : List.of(Group.of(Source.origin(element), Optional.empty(), false, own,
-                    new Group.Looks(opacity, Optional.empty(), Optional.empty(), Optional.empty()))));
+            target.addAll(opacity >= 1
+                    ? own
+                    : List.of(Group.of(Source.origin(element), Optional.empty(), false, own,
+                            new Group.Looks(opacity, Optional.empty(), Optional.empty(), Optional.empty()))));
         }
     }
 

@@ -102,7 +102,8 @@ class CurveStepsTest {
     }
 
     @Property(tries = 200)
-    void neverFartherThanAllowed(@ForAll @Size(8) List<@DoubleRange(min = -200, max = 200) Double> xy, @ForAll @DoubleRange(min = 0.02, max = 2) double tolerance) {
+    void neverFartherThanAllowed(@ForAll @Size(8) List<@DoubleRange(min = -200, max = 200) Double> xy,
+            @ForAll @DoubleRange(min = 0.02, max = 2) double tolerance) {
         double[] p = xy.stream().mapToDouble(Double::doubleValue).toArray();
         List<CurveSteps.Part> parts = CurveSteps.of(new CubicCurve2D.Double(p[0], p[1], p[2], p[3], p[4], p[5], p[6], p[7]), NONE, tolerance);
         if (parts.isEmpty()) {

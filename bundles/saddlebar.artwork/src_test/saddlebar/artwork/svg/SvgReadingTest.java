@@ -162,13 +162,13 @@ class SvgReadingTest {
     void layersByAnyName() {
         Art artwork = Art.svg(folder, "<svg " + NS + " xmlns:k='http://example.org/k' width='100mm' height='100mm' viewBox='0 0 100 100'>"
                 + """
-                <g id='g1' k:label='Cut lines'><path d='M0 0H9' stroke='black'/><g id='g1a'><path d='M0 0H9' stroke='black'/></g></g>
-                <g id='g2' data-name='Matt 2'><rect width='5' height='5'/></g>
-                <g id='g3'><title>Lettering</title><text y='9'>a</text></g>
-                <g><rect width='5' height='5'/><g><rect width='5' height='5'/></g></g>
-                <g id='g5' style='display:none'><rect x='50' width='5' height='5'/></g>
-                <g id='g6' visibility='hidden'><rect x='60' width='5' height='5'/></g>
-                </svg>""");
+                        <g id='g1' k:label='Cut lines'><path d='M0 0H9' stroke='black'/><g id='g1a'><path d='M0 0H9' stroke='black'/></g></g>
+                        <g id='g2' data-name='Matt 2'><rect width='5' height='5'/></g>
+                        <g id='g3'><title>Lettering</title><text y='9'>a</text></g>
+                        <g><rect width='5' height='5'/><g><rect width='5' height='5'/></g></g>
+                        <g id='g5' style='display:none'><rect x='50' width='5' height='5'/></g>
+                        <g id='g6' visibility='hidden'><rect x='60' width='5' height='5'/></g>
+                        </svg>""");
         List<ArtLayer> layers = artwork.layers();
         assertEquals(List.of("g1", "g1a", "g2", "g3", "group-4", "group-4.1", "g5", "g6"), layers.stream().map(ArtLayer::id).toList());
         assertEquals(new ArtLayer("g1", "Cut lines", 0, "", 2, false, LayerHint.CUTLINE), layers.get(0));

@@ -48,9 +48,9 @@ final class Json {
             throw new MalformedJsonException("more than " + DEEPEST + " levels");
         }
         switch (reader.peek()) {
-            case BEGIN_OBJECT:
+            case BEGIN_OBJECT :
                 return object(reader, depth);
-            case BEGIN_ARRAY:
+            case BEGIN_ARRAY :
                 List<Object> list = new ArrayList<>();
                 reader.beginArray();
                 while (reader.hasNext()) {
@@ -58,16 +58,16 @@ final class Json {
                 }
                 reader.endArray();
                 return Collections.unmodifiableList(list);
-            case STRING:
+            case STRING :
                 return reader.nextString();
-            case BOOLEAN:
+            case BOOLEAN :
                 return reader.nextBoolean();
-            case NULL:
+            case NULL :
                 reader.nextNull();
                 return null;
-            case NUMBER:
+            case NUMBER :
                 return number(reader.nextString());
-            default:
+            default :
                 throw new MalformedJsonException("unexpected " + reader.peek());
         }
     }

@@ -106,7 +106,8 @@ public final class ModelResource extends XMIResourceImpl {
         }
         if (!getErrors().isEmpty()) {
             Diagnostic first = getErrors().get(0);
-            throw first instanceof XMIException xmi ? Refusals.ofXmi(where, xmi)
+            throw first instanceof XMIException xmi
+                    ? Refusals.ofXmi(where, xmi)
                     : new Refusal(where + ":" + first.getLine(), first.getMessage(), Refusals.RESTORE);
         }
         if (getContents().size() != 1) {

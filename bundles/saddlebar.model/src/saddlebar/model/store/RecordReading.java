@@ -80,8 +80,9 @@ public final class RecordReading implements AutoCloseable {
             String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
             RecordLine record = RecordLine.parse(text, sha256, file.name(), line, start);
             if (!record.prev().equals(before)) {
-                tell("broken-chain", Severity.ERROR, line == 1 ? "The record does not follow the last one of the month before: lines there were changed,"
-                        + " taken out or lost after they were written. Compare with a backup of the records folder."
+                tell("broken-chain", Severity.ERROR, line == 1
+                        ? "The record does not follow the last one of the month before: lines there were changed,"
+                                + " taken out or lost after they were written. Compare with a backup of the records folder."
                         : "The record does not follow the line before it: lines were changed, taken out or put in after they were written."
                                 + " Compare with a backup of this file.");
             }

@@ -91,7 +91,8 @@ class ModelTest {
                     String name = attribute.getName();
                     boolean number = attribute.getEAttributeType().getInstanceClass() == double.class
                             || attribute.getEAttributeType().getInstanceClass() == Double.class;
-                    if (number && !name.endsWith("Share") && name.matches(".*(?i:width|height|depth|margin|gap|bleed|thickness|angle|rotation|mass|density).*")) {
+                    if (number && !name.endsWith("Share")
+                            && name.matches(".*(?i:width|height|depth|margin|gap|bleed|thickness|angle|rotation|mass|density).*")) {
                         assertTrue(name.matches(".*(Mm|Um|Deg|G|Kg|PerM|PerM3|PerCm3)"), eClass.getName() + "." + name + " has no unit in its name");
                     }
                 }

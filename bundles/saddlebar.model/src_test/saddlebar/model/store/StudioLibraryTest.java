@@ -62,7 +62,8 @@ class StudioLibraryTest {
     @Test
     void namesAreUniqueAndColoursAreColours() throws IOException {
         Studio studio = studio();
-        for (List<String> names : List.of(studio.getGlass().stream().map(GlassStock::getName).toList(), studio.getPaints().stream().map(Paint::getName).toList(),
+        for (List<String> names : List.of(studio.getGlass().stream().map(GlassStock::getName).toList(),
+                studio.getPaints().stream().map(Paint::getName).toList(),
                 studio.getFrames().stream().map(ScreenFrame::getName).toList(), studio.getPapers().stream().map(PaperSize::getName).toList())) {
             assertEquals(names.size(), new HashSet<>(names).size(), names.toString());
         }

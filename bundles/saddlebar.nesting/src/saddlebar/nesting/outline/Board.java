@@ -188,7 +188,8 @@ final class Board {
 
     private double depthOf(int asShape, double atX, double atY, int j) {
         int other = shape[j];
-        return asShape <= other ? book.table(asShape, other).depth(x[j] - atX, y[j] - atY)
+        return asShape <= other
+                ? book.table(asShape, other).depth(x[j] - atX, y[j] - atY)
                 : book.table(other, asShape).depth(atX - x[j], atY - y[j]);
     }
 }

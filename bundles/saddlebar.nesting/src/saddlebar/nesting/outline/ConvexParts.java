@@ -26,7 +26,7 @@ final class ConvexParts {
             Coordinate[] t = triangles.getGeometryN(i).getCoordinates();
             double turn = cross(t[0], t[1], t[2]);
             if (turn != 0) {
-                parts.add(turn > 0 ? new Coordinate[] { t[0], t[1], t[2] } : new Coordinate[] { t[0], t[2], t[1] });
+                parts.add(turn > 0 ? new Coordinate[] {t[0], t[1], t[2]} : new Coordinate[] {t[0], t[2], t[1]});
             }
         }
         for (int a = 0; a < parts.size(); a++) {

@@ -138,22 +138,22 @@ final class PlaceSearch {
             double dx;
             double dy;
             switch (chance.below(4)) {
-            case 0 -> {
-                dx = stepX;
-                dy = 0;
-            }
-            case 1 -> {
-                dx = 0;
-                dy = stepY;
-            }
-            case 2 -> {
-                dx = stepX;
-                dy = stepY;
-            }
-            default -> {
-                dx = stepX;
-                dy = -stepY;
-            }
+                case 0 -> {
+                    dx = stepX;
+                    dy = 0;
+                }
+                case 1 -> {
+                    dx = 0;
+                    dy = stepY;
+                }
+                case 2 -> {
+                    dx = stepX;
+                    dy = stepY;
+                }
+                default -> {
+                    dx = stepX;
+                    dy = -stepY;
+                }
             }
             boolean better = tryPlace(i, k, xs[k] + dx, ys[k] + dy, leastX, mostX, leastY, mostY)
                     || tryPlace(i, k, xs[k] - dx, ys[k] - dy, leastX, mostX, leastY, mostY);

@@ -51,15 +51,15 @@ final class StripFileParser {
         json.beginObject();
         while (json.hasNext()) {
             switch (json.nextName()) {
-            case "strip_height" -> heightMm = stripHeight();
-            case "items" -> {
-                json.beginArray();
-                while (json.hasNext()) {
-                    items.add(item());
+                case "strip_height" -> heightMm = stripHeight();
+                case "items" -> {
+                    json.beginArray();
+                    while (json.hasNext()) {
+                        items.add(item());
+                    }
+                    json.endArray();
                 }
-                json.endArray();
-            }
-            default -> json.skipValue();
+                default -> json.skipValue();
             }
         }
         json.endObject();
@@ -88,11 +88,11 @@ final class StripFileParser {
         json.beginObject();
         while (json.hasNext()) {
             switch (json.nextName()) {
-            case "id" -> id = json.nextString();
-            case "demand" -> demand = demand();
-            case "allowed_orientations" -> turns = turns();
-            case "shape" -> points = shape();
-            default -> json.skipValue();
+                case "id" -> id = json.nextString();
+                case "demand" -> demand = demand();
+                case "allowed_orientations" -> turns = turns();
+                case "shape" -> points = shape();
+                default -> json.skipValue();
             }
         }
         json.endObject();
@@ -153,9 +153,9 @@ final class StripFileParser {
         json.beginObject();
         while (json.hasNext()) {
             switch (json.nextName()) {
-            case "type" -> type = json.nextString();
-            case "data" -> points = json.peek() == JsonToken.BEGIN_ARRAY ? points() : skipped();
-            default -> json.skipValue();
+                case "type" -> type = json.nextString();
+                case "data" -> points = json.peek() == JsonToken.BEGIN_ARRAY ? points() : skipped();
+                default -> json.skipValue();
             }
         }
         json.endObject();

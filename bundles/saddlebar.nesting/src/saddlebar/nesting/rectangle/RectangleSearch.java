@@ -97,7 +97,7 @@ public final class RectangleSearch {
 
     private void start() {
         for (int[] order : sortedOrders(set)) {
-            for (boolean upward : strip ? new boolean[] { false } : new boolean[] { false, true }) {
+            for (boolean upward : strip ? new boolean[] {false} : new boolean[] {false, true}) {
                 budget.checkpoint();
                 startFrom(order, upward);
             }
@@ -125,7 +125,7 @@ public final class RectangleSearch {
         RectangleSet some = set.only(shapes);
         SkylineFill sheet = new SkylineFill(some);
         for (int[] order : sortedOrders(some)) {
-            for (boolean upward : new boolean[] { false, true }) {
+            for (boolean upward : new boolean[] {false, true}) {
                 if (sheet.fill(order, new boolean[shapes.length], List.of(kind.filledUpward(upward), NOTHING), 0) == 0) {
                     return Optional.of(RectangleLayout.of(sheet, List.of(kind.filledUpward(upward), NOTHING)));
                 }

@@ -120,7 +120,8 @@ public final class Bringing {
         var join = panel.filter(known -> known.eIsSet(CommissionPackage.Literals.PANEL__JOIN)).map(Panel::getJoin)
                 .orElse(commission.getJoin());
         PanelFacts facts = new PanelFacts(panel.map(Panel::getId).orElse("new"), panel.map(Panel::getName).filter(name -> name != null).orElse(request.panel()),
-                Optional.of(art), roles.cutline(), join, gapMm, pieces, highest, panel.map(Panel::getContentKey).filter(key -> key != null).orElse(""), List.of());
+                Optional.of(art), roles.cutline(), join, gapMm, pieces, highest, panel.map(Panel::getContentKey).filter(key -> key != null).orElse(""),
+                List.of());
         WindowFacts ofWindow = new WindowFacts(window.map(Window::getId).orElse("new"), request.window(), request.title(), List.of(facts));
         return new PlacedPanel(ofWindow, facts);
     }

@@ -29,8 +29,9 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
         artwork.cutlineLayer().ifPresent(layer -> roles.putIfAbsent(LayerRole.CUTLINE, layer.id()));
         String cutline = roles.remove(LayerRole.CUTLINE);
         if (cutline == null) {
-            throw new Refusal(artwork.file().getFileName().toString(), "no layer looks like the cutline", "name it with its role, for instance cutline=NAME; there are "
-                    + String.join(", ", artwork.layers().stream().map(ArtLayer::label).toList()));
+            throw new Refusal(artwork.file().getFileName().toString(), "no layer looks like the cutline",
+                    "name it with its role, for instance cutline=NAME; there are "
+                            + String.join(", ", artwork.layers().stream().map(ArtLayer::label).toList()));
         }
         return new LayerRoles(roles, glass(request, artwork), cutline);
     }
@@ -57,13 +58,13 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
 
     private static Optional<LayerRole> role(LayerHint hint) {
         return switch (hint) {
-        case CUTLINE -> Optional.of(LayerRole.CUTLINE);
-        case TRACE -> Optional.of(LayerRole.TRACE);
-        case MATT -> Optional.of(LayerRole.MATT);
-        case LETTERING -> Optional.of(LayerRole.LETTERING);
-        case STAIN -> Optional.of(LayerRole.STAIN);
-        case ENAMEL -> Optional.of(LayerRole.ENAMEL);
-        case GLASS, NONE -> Optional.empty();
+            case CUTLINE -> Optional.of(LayerRole.CUTLINE);
+            case TRACE -> Optional.of(LayerRole.TRACE);
+            case MATT -> Optional.of(LayerRole.MATT);
+            case LETTERING -> Optional.of(LayerRole.LETTERING);
+            case STAIN -> Optional.of(LayerRole.STAIN);
+            case ENAMEL -> Optional.of(LayerRole.ENAMEL);
+            case GLASS, NONE -> Optional.empty();
         };
     }
 }

@@ -33,10 +33,10 @@ final class UsualLayers {
         layer.setArtLayer(artLayer);
         layer.setFace(role == LayerRole.STAIN ? Face.EXTERIOR : Face.INTERIOR);
         layer.setFiringOrder(switch (role) {
-        case MATT -> 2;
-        case ENAMEL -> 3;
-        case STAIN -> 4;
-        default -> 1;
+            case MATT -> 2;
+            case ENAMEL -> 3;
+            case STAIN -> 4;
+            default -> 1;
         });
         layer.setPaint(paint(role, studio).orElse(null));
         Optional<Mesh> mesh = mesh(studio);
@@ -48,10 +48,10 @@ final class UsualLayers {
     /** The first of its kind as the studio lists them. */
     private static Optional<Paint> paint(LayerRole role, Studio studio) {
         PaintKind kind = switch (role) {
-        case MATT -> PaintKind.MATT;
-        case STAIN -> PaintKind.STAIN;
-        case ENAMEL -> PaintKind.ENAMEL;
-        default -> PaintKind.TRACE;
+            case MATT -> PaintKind.MATT;
+            case STAIN -> PaintKind.STAIN;
+            case ENAMEL -> PaintKind.ENAMEL;
+            default -> PaintKind.TRACE;
         };
         return studio.getPaints().stream().filter(paint -> paint.getKind() == kind).findFirst();
     }
@@ -66,24 +66,24 @@ final class UsualLayers {
     private static StencilRecipe recipe(LayerRole role, Optional<Mesh> mesh) {
         StencilRecipe recipe = CommissionFactory.eINSTANCE.createStencilRecipe();
         switch (role) {
-        case MATT, ENAMEL -> {
-            recipe.setMethod("am");
-            recipe.setToneMode(ToneMode.STRETCH);
-            mesh.ifPresent(woven -> {
-                var fabric = new saddlebar.stencil.mesh.Mesh(woven.getThreadsPerInch(), woven.getThreadUm());
-                EndLimits ends = EndLimits.ofRoundDots(fabric.finestDotUm(), fabric.finestBridgeUm(), recipe.getLpi());
-                recipe.setEndLow(ends.least());
-                recipe.setEndHigh(ends.most());
-            });
-        }
-        case STAIN -> {
-            recipe.setMethod("diffusion");
-            recipe.setToneMode(ToneMode.STRETCH);
-        }
-        default -> {
-            recipe.setMethod("solid");
-            recipe.setToneMode(ToneMode.LINEAR);
-        }
+            case MATT, ENAMEL -> {
+                recipe.setMethod("am");
+                recipe.setToneMode(ToneMode.STRETCH);
+                mesh.ifPresent(woven -> {
+                    var fabric = new saddlebar.stencil.mesh.Mesh(woven.getThreadsPerInch(), woven.getThreadUm());
+                    EndLimits ends = EndLimits.ofRoundDots(fabric.finestDotUm(), fabric.finestBridgeUm(), recipe.getLpi());
+                    recipe.setEndLow(ends.least());
+                    recipe.setEndHigh(ends.most());
+                });
+            }
+            case STAIN -> {
+                recipe.setMethod("diffusion");
+                recipe.setToneMode(ToneMode.STRETCH);
+            }
+            default -> {
+                recipe.setMethod("solid");
+                recipe.setToneMode(ToneMode.LINEAR);
+            }
         }
         return recipe;
     }

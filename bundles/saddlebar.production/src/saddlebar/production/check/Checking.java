@@ -55,7 +55,7 @@ public final class Checking {
             }
         }
         try (RecordReading records = folder.records().read()) {
-            records.forEach(record -> { }, Work.UNWATCHED);
+            records.forEach(record -> {}, Work.UNWATCHED);
             problems.addAll(records.problems());
         }
         List<Problem> sorted = new ArrayList<>(problems);

@@ -127,9 +127,9 @@ public record CommissionStatus(String title, List<WindowStatus> windows, List<St
 
     private static int rank(MakingState state) {
         return switch (state) {
-        case TO_REMAKE -> -2;
-        case IN_DOUBT -> -1;
-        default -> state.getValue();
+            case TO_REMAKE -> -2;
+            case IN_DOUBT -> -1;
+            default -> state.getValue();
         };
     }
 }

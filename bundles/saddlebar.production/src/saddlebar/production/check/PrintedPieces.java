@@ -42,15 +42,15 @@ final class PrintedPieces {
     private void take(RecordLine line) {
         Map<String, Object> settings = line.settings();
         switch (line.kind()) {
-        case "fuse" -> ids(settings, "stencilIds").forEach(stencil -> byStencil.put(stencil, MakingState.ON_SCREEN));
-        case "pull" -> ids(settings, "pieceIds").forEach(piece -> byPieceAndLayer.put(key(piece, settings), MakingState.PRINTED));
-        case "fire" -> shelf(settings);
-        case "glaze" -> ids(settings, "pieceIds").forEach(piece -> byPiece.put(piece, MakingState.GLAZED));
-        case "defect" -> byPieceAndLayer.put(key(String.valueOf(settings.get("pieceId")), settings), MakingState.IN_DOUBT);
-        case "remake" -> byPiece.put(String.valueOf(settings.get("pieceId")), MakingState.TO_REMAKE);
-        default -> {
-            // other kinds move no piece on
-        }
+            case "fuse" -> ids(settings, "stencilIds").forEach(stencil -> byStencil.put(stencil, MakingState.ON_SCREEN));
+            case "pull" -> ids(settings, "pieceIds").forEach(piece -> byPieceAndLayer.put(key(piece, settings), MakingState.PRINTED));
+            case "fire" -> shelf(settings);
+            case "glaze" -> ids(settings, "pieceIds").forEach(piece -> byPiece.put(piece, MakingState.GLAZED));
+            case "defect" -> byPieceAndLayer.put(key(String.valueOf(settings.get("pieceId")), settings), MakingState.IN_DOUBT);
+            case "remake" -> byPiece.put(String.valueOf(settings.get("pieceId")), MakingState.TO_REMAKE);
+            default -> {
+                // other kinds move no piece on
+            }
         }
     }
 

@@ -138,7 +138,8 @@ public final class FactsReader {
 
     /** The largest frame in use with the layer's mesh, or of any mesh if the layer names none. */
     private Optional<ScreenFrame> frame(DesignLayer layer) {
-        return commission.getStudio() == null ? Optional.empty()
+        return commission.getStudio() == null
+                ? Optional.empty()
                 : commission.getStudio().getFrames().stream().filter(frame -> !frame.isOutOfUse() && frame.getMesh() != null)
                         .filter(frame -> layer.getMesh() == null || frame.getMesh() == layer.getMesh())
                         .max(Comparator.comparingDouble((ScreenFrame frame) -> frame.getImageWidthMm() * frame.getImageHeightMm())

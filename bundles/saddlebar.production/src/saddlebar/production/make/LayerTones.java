@@ -44,7 +44,8 @@ final class LayerTones {
         if (tone.mode() == ToneMode.LINEAR) {
             return ToneTable.linear();
         }
-        Stretch stretch = tone.to().isPresent() ? new Stretch(tone.from(), tone.to().getAsDouble())
+        Stretch stretch = tone.to().isPresent()
+                ? new Stretch(tone.from(), tone.to().getAsDouble())
                 : Stretch.of(tone.from(), tone.to(), measured.computeIfAbsent(layer.layer().id(), id -> measure(layer, work)));
         return ToneTable.of(coding(tone), stretch, calibration(tone), ends(tone));
     }
@@ -73,7 +74,8 @@ final class LayerTones {
     }
 
     private static EndLimits ends(ToneFacts tone) {
-        EndLimits.Soft soft = tone.endRule() == EndRule.CUT ? EndLimits.Soft.CUT
+        EndLimits.Soft soft = tone.endRule() == EndRule.CUT
+                ? EndLimits.Soft.CUT
                 : tone.endRule() == EndRule.LIFT ? EndLimits.Soft.LIFTED : EndLimits.Soft.NEAREST;
         return new EndLimits(tone.endLow(), tone.endHigh(), soft);
     }

@@ -42,7 +42,8 @@ final class MakingRecord {
         }
         line(text, "");
         line(text, "CAUTION");
-        sheets.stream().map(sheet -> sheet.laid().processKey()).distinct().sorted().forEach(key -> line(text, "  %s: %s", key, processes.process(key).caution()));
+        sheets.stream().map(sheet -> sheet.laid().processKey()).distinct().sorted()
+                .forEach(key -> line(text, "  %s: %s", key, processes.process(key).caution()));
         line(text, "  Paint: its dust may hold lead, cadmium and silica. Wet-clean, wear a fitted respirator, keep food and children away.");
         line(text, "  Kiln: ventilate, never leave it alone near its peak, wear eye protection made for kilns.");
         return text.toString();
@@ -57,9 +58,9 @@ final class MakingRecord {
         line(text, "      prints    %d, paint %s, %s face, frame %s, mesh %s", stencil.prints(), layer.paint(), layer.face().getLiteral(), layer.frame().name(),
                 layer.frame().mesh());
         String screen = switch (screening.method()) {
-        case "am" -> String.format(Locale.ROOT, "am, %s lpi at %s degrees, %s dots", screening.lpi(), screening.angleDeg(), screening.dot());
-        case "solid" -> "solid";
-        default -> String.format(Locale.ROOT, "%s, dots of %s mm", screening.method(), screening.dotMm());
+            case "am" -> String.format(Locale.ROOT, "am, %s lpi at %s degrees, %s dots", screening.lpi(), screening.angleDeg(), screening.dot());
+            case "solid" -> "solid";
+            default -> String.format(Locale.ROOT, "%s, dots of %s mm", screening.method(), screening.dotMm());
         };
         line(text, "      screened  %s, %.0f dpi, %d x %d px; %s", screen, screening.dpi(), stencil.place().widthPx(), stencil.place().heightPx(),
                 made.mirrored() ? "mirrored" : "as drawn");

@@ -68,7 +68,7 @@ final class SheetLayout {
                 .map(s -> NestItem.rectangle(s.label(), s.place().widthMm(), s.place().heightMm(), 1, Turns.QUARTER)).toList();
         double gapMm = Math.max(commission.sheetGapMm(), SheetFrame.CAPTION_MM);
         Nested nested = SheetNesting.place(items, List.copyOf(papers.keySet()), gapMm, Effort.rounds(ROUNDS), work.part(0, SheetNesting.WORK_UNITS),
-                better -> { });
+                better -> {});
         List<LaidSheet> sheets = new ArrayList<>();
         for (int sheet = 0; sheet < nested.sheets(); sheet++) {
             PaperFacts paper = papers.get(nested.areas().get(sheet));
@@ -91,14 +91,14 @@ final class SheetLayout {
         double height = stencil.place().heightMm();
         int turns = (int) Math.round(p.rotationDeg() / 90) % 4;
         double left = switch (turns) {
-        case 1 -> p.xMm() - height;
-        case 2 -> p.xMm() - width;
-        default -> p.xMm();
+            case 1 -> p.xMm() - height;
+            case 2 -> p.xMm() - width;
+            default -> p.xMm();
         };
         double top = switch (turns) {
-        case 2 -> p.yMm() - height;
-        case 3 -> p.yMm() - width;
-        default -> p.yMm();
+            case 2 -> p.yMm() - height;
+            case 3 -> p.yMm() - width;
+            default -> p.yMm();
         };
         return new LaidStencil(stencil, usable.xMm() + left, usable.yMm() + top, turns);
     }

@@ -95,7 +95,8 @@ final class SheetStep {
             MadeStencil stencil = stencils.get(laid.stencil().label());
             RasterPlace place = laid.stencil().place();
             return new PlacedStencil(laid.stencil().label(), laid.stencil().shortLabel(), laid.xMm(), laid.yMm(), laid.quarterTurns(), place.widthPx(),
-                    place.heightPx(), Face.valueOf(laid.stencil().facts().face().name()), stencil.mirrored(), () -> BitonalTiff.read(made.resolve(stencil.file())));
+                    place.heightPx(), Face.valueOf(laid.stencil().facts().face().name()), stencil.mirrored(),
+                    () -> BitonalTiff.read(made.resolve(stencil.file())));
         }).toList();
         return new SheetPlan(paper(sheet), sheet.dpi(), sheet.paper().marginMm(), process, TonerSide.valueOf(sheet.tonerSide().name()),
                 new SheetLabel(commission.label(), sheet.number(), sheet.of(), ""), placed);

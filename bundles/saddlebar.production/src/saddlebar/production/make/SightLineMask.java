@@ -21,9 +21,9 @@ final class SightLineMask {
     /** The region that may print at all. */
     static Geometry printed(Polygon glass, LayerFacts layer) {
         return switch (layer.sightLine()) {
-        case PRINT_UNDER -> PaintedArea.of(glass, layer.bleedMm());
-        case FADE -> glass;
-        case KEEP_OFF -> PaintedArea.visible(glass, layer.sightLineMm());
+            case PRINT_UNDER -> PaintedArea.of(glass, layer.bleedMm());
+            case FADE -> glass;
+            case KEEP_OFF -> PaintedArea.visible(glass, layer.sightLineMm());
         };
     }
 

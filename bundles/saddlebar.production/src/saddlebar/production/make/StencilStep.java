@@ -71,12 +71,14 @@ final class StencilStep {
         long begun = System.nanoTime();
         work.say(planned.label());
         RecipeFacts recipe = layer.recipe();
-        LimitsCheck check = new LimitsCheck(planned.place().widthPx(), planned.place().heightPx(), recipe.screening().dpi(), recipe.openMm(), recipe.bridgeMm());
+        LimitsCheck check = new LimitsCheck(planned.place().widthPx(), planned.place().heightPx(), recipe.screening().dpi(), recipe.openMm(),
+                recipe.bridgeMm());
         BitPicture paint = BitPicture.of(new CheckedBands(paint(planned, work), check));
         LimitsFound limits = check.finish();
         StencilProcess process = processes.process(layer.recipe().processKey());
         boolean mirrored = mirrored(layer, process);
-        BitonalSettings settings = BitonalSettings.at(layer.recipe().screening().dpi()).withTitle(planned.label()).withDescription(recipeText(planned, mirrored))
+        BitonalSettings settings = BitonalSettings.at(layer.recipe().screening().dpi()).withTitle(planned.label())
+                .withDescription(recipeText(planned, mirrored))
                 .withSoftware(software).replacing(true).onThreads(1);
         WrittenBits written = BitonalTiff.write(process.toner(paint.bands(), mirrored), made.resolve(file), settings, work);
         MadeStencil result = new MadeStencil(planned, key, file, written.sha256OfFile(), written.sha256OfBits(), mirrored, limits.coverage(),

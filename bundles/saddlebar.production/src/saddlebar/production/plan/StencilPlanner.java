@@ -58,7 +58,8 @@ public final class StencilPlanner {
                 stencils.add(new PlannedStencil(read, read.stream().map(List::of).toList(), box(read)));
             }
         }
-        stencils.sort(Comparator.comparing(PlannedStencil::layerId).thenComparing(s -> s.prints() > 1).thenComparing(s -> s.boxMm().getMinY()).thenComparing(s -> s.boxMm().getMinX())
+        stencils.sort(Comparator.comparing(PlannedStencil::layerId).thenComparing(s -> s.prints() > 1).thenComparing(s -> s.boxMm().getMinY())
+                .thenComparing(s -> s.boxMm().getMinX())
                 .thenComparing(s -> s.pieces().get(0).label()));
         return new Plan(List.copyOf(stencils), tooLarge);
     }

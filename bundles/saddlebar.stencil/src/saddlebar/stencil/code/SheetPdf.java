@@ -58,7 +58,8 @@ public final class SheetPdf {
      * @param work     told one unit a row
      */
     public static WrittenBits write(BitBands bits, Path target, BitonalSettings settings, Work work) throws IOException {
-        try (bits; OutputFile file = OutputFile.open(target, settings.replace());
+        try (bits;
+                OutputFile file = OutputFile.open(target, settings.replace());
                 CodedBits coded = CodedBits.of(bits, target, settings.withRowsPerStrip(0), work)) {
             return write(coded, file, target, settings, work);
         }

@@ -64,7 +64,8 @@ final class SheetMemory {
         TapePage.writePdf(plan, folder.resolve("tape.pdf"), settings);
         long peak = ManagementFactory.getMemoryPoolMXBeans().stream().filter(pool -> pool.getType() == MemoryType.HEAP)
                 .mapToLong(pool -> pool.getPeakUsage().getUsed()).sum();
-        said.append(String.format(Locale.ROOT, "peaks of the parts of the heap add up to %d MB, garbage included; most it may take: %d MB%n", peak >> 20, Runtime.getRuntime().maxMemory() >> 20));
+        said.append(String.format(Locale.ROOT, "peaks of the parts of the heap add up to %d MB, garbage included; most it may take: %d MB%n", peak >> 20,
+                Runtime.getRuntime().maxMemory() >> 20));
         Files.writeString(folder.resolve("memory.txt"), said);
     }
 

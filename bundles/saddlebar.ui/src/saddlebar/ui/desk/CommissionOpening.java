@@ -167,7 +167,8 @@ public final class CommissionOpening {
             boolean close;
             try {
                 close = editor.getEditorInput() instanceof WindowInput input
-                        ? butNot.isEmpty() || !input.commission().equals(butNot.get()) : butNot.isPresent();
+                        ? butNot.isEmpty() || !input.commission().equals(butNot.get())
+                        : butNot.isPresent();
             } catch (PartInitException e) {
                 close = true; // what cannot be restored is of no use
             }

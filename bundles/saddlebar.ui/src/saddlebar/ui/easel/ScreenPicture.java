@@ -50,7 +50,8 @@ public final class ScreenPicture {
 
     /** The caller owns the image. */
     public Image toImage(Device device) {
-        ImageDataProvider bySize = zoom -> zoom == zoomPercent ? data
+        ImageDataProvider bySize = zoom -> zoom == zoomPercent
+                ? data
                 : data.scaledTo(Math.max(1, widthPt() * zoom / 100), Math.max(1, heightPt() * zoom / 100));
         return new Image(device, bySize);
     }

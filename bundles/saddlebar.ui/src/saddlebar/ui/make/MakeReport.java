@@ -19,7 +19,8 @@ final class MakeReport {
     }
 
     String words() {
-        String made = summary.made() == 0 ? NLS.bind(Messages.Make_nothingNew, summary.kept())
+        String made = summary.made() == 0
+                ? NLS.bind(Messages.Make_nothingNew, summary.kept())
                 : NLS.bind(Messages.Make_made, new Object[] {summary.made(), summary.kept(), summary.folder()});
         return summary.problems().isEmpty() ? made : made + "\n\n" + NLS.bind(Messages.Make_problems, summary.problems().size());
     }

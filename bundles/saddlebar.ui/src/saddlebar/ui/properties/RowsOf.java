@@ -77,7 +77,8 @@ public final class RowsOf {
         if (thing instanceof DrawnPiece drawn) {
             return List.of(Row.fact(Messages.Property_number, drawn.piece().number()),
                     Row.fact(Messages.Property_size, lengths.size(drawn.piece().contour().bounds().widthMm(), drawn.piece().contour().bounds().heightMm())),
-                    Row.fact(Messages.Property_area, lengths.area(drawn.piece().contour().areaMm2())), Row.fact(Messages.Property_state, Messages.State_notMade));
+                    Row.fact(Messages.Property_area, lengths.area(drawn.piece().contour().areaMm2())),
+                    Row.fact(Messages.Property_state, Messages.State_notMade));
         }
         return thing instanceof Named named ? named(named) : List.of();
     }

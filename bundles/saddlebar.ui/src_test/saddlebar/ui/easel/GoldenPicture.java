@@ -38,7 +38,8 @@ final class GoldenPicture {
             BufferedImage expected = ImageIO.read(in);
             BufferedImage difference = new BufferedImage(painted.getWidth(), painted.getHeight(), BufferedImage.TYPE_INT_RGB);
             int worst = painted.getWidth() == expected.getWidth() && painted.getHeight() == expected.getHeight()
-                    ? compare(expected, painted, difference) : 255;
+                    ? compare(expected, painted, difference)
+                    : 255;
             if (worst > most) {
                 Files.createDirectories(MISSED);
                 ImageIO.write(painted, "png", MISSED.resolve(name + "-got.png").toFile());
