@@ -8,7 +8,6 @@ import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LineSegment;
-import org.locationtech.jts.index.strtree.STRtree;
 
 import saddlebar.model.work.Work;
 
@@ -19,33 +18,19 @@ import saddlebar.model.work.Work;
  * alone: the rest behind the crossing is a short dangle. O(n log n) by a tree over runs of segments.
  */
 final class CarriedEnds {
-    private static final int SEGMENTS_A_RUN = 8;
     /** Nearer than this the end lies on the line in the arithmetic of a double. */
     private static final double TOUCHING_MM = 1e-9;
 
     private final List<Stroke> strokes;
     private final double carryOnMm;
     private final double stubMm;
-    private final STRtree runs = new STRtree();
-
-    private record Run(int stroke, int from, int to) {
-    }
+    private final SegmentRuns runs;
 
     private CarriedEnds(List<Stroke> strokes, double carryOnMm, double shortDangleMm) {
         this.strokes = strokes;
         this.carryOnMm = carryOnMm;
         this.stubMm = Math.max(shortDangleMm, 4 * carryOnMm);
-        for (int i = 0; i < strokes.size(); i++) {
-            Coordinate[] points = strokes.get(i).points();
-            for (int from = 0; from < points.length - 1; from += SEGMENTS_A_RUN) {
-                int to = Math.min(points.length - 1, from + SEGMENTS_A_RUN);
-                var box = new Envelope();
-                for (int p = from; p <= to; p++) {
-                    box.expandToInclude(points[p]);
-                }
-                runs.insert(box, new Run(i, from, to));
-            }
-        }
+        this.runs = new SegmentRuns(strokes);
     }
 
     static List<Stroke> of(List<Stroke> strokes, double carryOnMm, double shortDangleMm, Work work) {
@@ -92,11 +77,10 @@ final class CarriedEnds {
         double least = carryOnMm;
         Coordinate foot = null;
         var segment = new LineSegment();
-        for (Object item : runs.query(box)) {
-            Run run = (Run) item;
-            Coordinate[] points = strokes.get(run.stroke).points();
-            for (int s = run.from; s < run.to; s++) {
-                if (run.stroke == index && isOwnStub(path, reversed ? points.length - 2 - s : s)) {
+        for (SegmentRuns.Run run : runs.near(box)) {
+            Coordinate[] points = strokes.get(run.stroke()).points();
+            for (int s = run.from(); s < run.to(); s++) {
+                if (run.stroke() == index && isOwnStub(path, reversed ? points.length - 2 - s : s)) {
                     continue;
                 }
                 segment.setCoordinates(points[s], points[s + 1]);

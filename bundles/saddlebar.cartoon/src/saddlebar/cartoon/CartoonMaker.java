@@ -14,7 +14,7 @@ import saddlebar.model.work.Work;
  * number of points.
  *
  * <p>Pieces are looked at on all cores: on those of the ForkJoinPool whose task calls this, else of the common pool. The result is the
- * same on one core and on many. Noding is one call of the library, about half of the whole, and does not ask the work whether to stop.
+ * same on one core and on many. Noding what lies near other lines is one call of the library, which does not ask the work whether to stop.
  */
 public final class CartoonMaker {
     private CartoonMaker() {

@@ -83,7 +83,7 @@ final class CartoonRun {
     private Closed closed(List<Stroke> drawn) {
         List<Stroke> strokes = drawn;
         for (int round = 0;; round++) {
-            Closed closed = closedOnce(CutNet.of(strokes, settings.snapMm()));
+            Closed closed = closedOnce(CutNet.of(strokes, settings.snapMm(), work));
             List<Stroke> links = new ArrayList<>();
             for (int i = 0; i < closed.left.size(); i++) {
                 links.addAll(Pinches.links(closed.boundaries.get(i), closed.left.get(i), settings.hairMm()));

@@ -2,7 +2,6 @@ package saddlebar.cartoon;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,15 +10,12 @@ import java.util.Map;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineString;
-import org.locationtech.jts.geom.PrecisionModel;
-import org.locationtech.jts.noding.NodedSegmentString;
-import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.snapround.SnapRoundingNoder;
+
+import saddlebar.model.work.Work;
 
 /**
- * The strokes as a plane net: every crossing and touching is a node, every edge runs from node to node, no edge twice. Noded by snap
- * rounding (J. Hobby, Practical segment intersection with finite precision output, Comput. Geom. 13, 1999; the variant of the JTS
- * library): all points land on the snapping grid, and no rounding makes a new crossing.
+ * The strokes as a plane net: every crossing and touching is a node, every edge runs from node to node, no edge twice. All points lie on
+ * the snapping grid; see {@link StrokeNoder}.
  *
  * @param edges   each with the drawn lines it is part of
  * @param doubled stretches drawn more than once, one entry a pair of drawn lines
@@ -62,26 +58,19 @@ record CutNet(List<Edge> edges, List<Doubled> doubled) {
         }
     }
 
-    static CutNet of(List<Stroke> strokes, double snapMm) {
-        var strings = new ArrayList<NodedSegmentString>(strokes.size());
-        for (Stroke stroke : strokes) {
-            strings.add(new NodedSegmentString(stroke.points(), stroke.source()));
-        }
-        var noder = new SnapRoundingNoder(new PrecisionModel(1 / snapMm));
-        noder.computeNodes(strings);
-        return deduplicated(noder.getNodedSubstrings());
+    static CutNet of(List<Stroke> strokes, double snapMm, Work work) {
+        return deduplicated(StrokeNoder.noded(strokes, snapMm, work));
     }
 
-    private static CutNet deduplicated(Collection<?> substrings) {
-        Map<Key, Integer> seen = new HashMap<>(2 * substrings.size());
-        var edges = new ArrayList<Edge>(substrings.size());
+    private static CutNet deduplicated(List<Stroke> parts) {
+        Map<Key, Integer> seen = new HashMap<>(2 * parts.size());
+        var edges = new ArrayList<Edge>(parts.size());
         Map<Pair, Doubled> doubled = new LinkedHashMap<>();
-        for (Object item : substrings) {
-            SegmentString part = (SegmentString) item;
-            int source = (Integer) part.getData();
-            Integer known = seen.putIfAbsent(Key.of(part.getCoordinates()), edges.size());
+        for (Stroke part : parts) {
+            int source = part.source();
+            Integer known = seen.putIfAbsent(Key.of(part.points()), edges.size());
             if (known == null) {
-                edges.add(new Edge(GEOMETRY.createLineString(part.getCoordinates()), new int[] {source}));
+                edges.add(new Edge(GEOMETRY.createLineString(part.points()), new int[] {source}));
                 continue;
             }
             Edge edge = edges.get(known);

@@ -46,7 +46,7 @@ final class Board {
     boolean isFree(int i, int asShape, double atX, double atY) {
         Shape s = book.shape(asShape);
         for (int j = 0; j < n; j++) {
-            if (j != i && near(s, atX, atY, j) && depthOf(asShape, atX, atY, j) > 0) {
+            if (j != i && near(s, atX, atY, j) && book.pair(asShape, shape[j]).overlaps(x[j] - atX, y[j] - atY)) {
                 return false;
             }
         }
@@ -187,9 +187,6 @@ final class Board {
     }
 
     private double depthOf(int asShape, double atX, double atY, int j) {
-        int other = shape[j];
-        return asShape <= other
-                ? book.table(asShape, other).depth(x[j] - atX, y[j] - atY)
-                : book.table(other, asShape).depth(atX - x[j], atY - y[j]);
+        return book.pair(asShape, shape[j]).depth(x[j] - atX, y[j] - atY);
     }
 }

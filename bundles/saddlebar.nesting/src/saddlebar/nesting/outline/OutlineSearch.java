@@ -107,6 +107,34 @@ final class OutlineSearch {
         keep();
         explore(leastLength);
         press(leastLength);
+        standUp();
+    }
+
+    /** What has room as drawn where it lies, middle upon middle, is not left turned. */
+    private void standUp() {
+        best.restore(board);
+        bays.endLast(bestLength);
+        boolean any = false;
+        for (int i = 0; i < board.n; i++) {
+            budget.checkpoint();
+            Shape drawn = board.book.shape(shapesOf[i][0]); // angles ascend, and as drawn is 0
+            Shape now = board.book.shape(board.shape[i]);
+            double middleX = board.x[i] + (now.minX + now.maxX) / 2;
+            int bay = bays.of(middleX);
+            if (drawn.angleDeg != 0 || now.angleDeg == 0 || !bays.takes(drawn, bay)) {
+                continue;
+            }
+            double atX = Math.max(bays.leastX(drawn, bay), Math.min(bays.mostX(drawn, bay), middleX - (drawn.minX + drawn.maxX) / 2));
+            double atY = Math.max(bays.leastY(drawn),
+                    Math.min(bays.mostY(drawn, bay), board.y[i] + (now.minY + now.maxY - drawn.minY - drawn.maxY) / 2));
+            if (board.isFree(i, drawn.number, atX, atY)) {
+                board.move(i, drawn.number, atX, atY);
+                any = true;
+            }
+        }
+        if (any) {
+            keep();
+        }
     }
 
     private void explore(double leastLength) {

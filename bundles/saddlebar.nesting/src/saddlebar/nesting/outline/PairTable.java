@@ -28,11 +28,11 @@ final class PairTable {
     private final double[] a;
     private final double[] b;
     private final double[] c;
-    /** Depth at the middles of the cells, with a frame of zeros. */
-    private final float[] depths;
+    /** Made when a depth is first asked for; two threads may both make the same. */
+    private DepthMap map;
 
-    PairTable(double minX, double minY, double cell, int columns, int rows, int[] codes, int[] entries, double[][] halfPlanes,
-            float[] depths) {
+    PairTable(double minX, double minY, double cell, int columns, int rows, int[] codes, int[] entries,
+            double[][] halfPlanes) {
         this.minX = minX;
         this.minY = minY;
         this.cell = cell;
@@ -45,7 +45,6 @@ final class PairTable {
         a = halfPlanes[0];
         b = halfPlanes[1];
         c = halfPlanes[2];
-        this.depths = depths;
     }
 
     /** Does the second shape overlap the first, or lie nearer than the gap, with its (0,0) at (x,y) from the first's? */
@@ -93,6 +92,11 @@ final class PairTable {
     }
 
     private double smooth(double u, double v) {
+        DepthMap known = map;
+        if (known == null) {
+            known = map = new DepthMap(depths());
+        }
+        float[] depths = known.depths;
         double su = u + 0.5;
         double sv = v + 0.5;
         int i = (int) su;
@@ -103,5 +107,23 @@ final class PairTable {
         double top = depths[at] + p * (depths[at + 1] - depths[at]);
         double low = depths[at + columns + 2] + p * (depths[at + columns + 3] - depths[at + columns + 2]);
         return Math.max(top + q * (low - top), 1e-3 * cell);
+    }
+
+    private float[] depths() {
+        boolean[] inside = new boolean[codes.length];
+        for (int i = 0; i < inside.length; i++) {
+            inside[i] = codes[i] == COVERED
+                    || codes[i] >= 0 && slack(codes[i], minX + (i % columns + 0.5) * cell, minY + (i / columns + 0.5) * cell) > 0;
+        }
+        return DistanceMap.of(inside, columns, rows, cell);
+    }
+
+    /** Depth at the middles of the cells, with a frame of zeros. The field is final, so that another thread never sees it half made. */
+    private static final class DepthMap {
+        private final float[] depths;
+
+        DepthMap(float[] depths) {
+            this.depths = depths;
+        }
     }
 }

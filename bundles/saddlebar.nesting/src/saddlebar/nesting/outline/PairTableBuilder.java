@@ -5,6 +5,8 @@ import java.util.Arrays;
 /** Makes one {@link PairTable}: O(parts of both * cells under them), about a millisecond for usual shapes. */
 final class PairTableBuilder {
     private static final int NO_NODE = -1;
+    private static final double REACH = 0.5 * (1 + 1e-9); // a hair more than the cell, for the rounding of which cell a place is in
+    private static final double FLAT = 1e-9;
     private final double minX;
     private final double minY;
     private final double cell;
@@ -75,18 +77,48 @@ final class PairTableBuilder {
         int toRow = Math.min(rows - 1, (int) Math.floor((sum.maxY - minY) / cell + 1e-6));
         int[] crossing = new int[sum.a.length];
         for (int row = fromRow; row <= toRow; row++) {
-            double y = minY + (row + 0.5) * cell;
-            for (int column = fromColumn; column <= toColumn; column++) {
-                if (heads[row * columns + column] != PairTable.COVERED) {
-                    mark(row * columns + column, sum, first, minX + (column + 0.5) * cell, y, crossing);
-                }
+            addRow(sum, first, row, fromColumn, toColumn, crossing);
+        }
+    }
+
+    /** Finds the run of cells that the part touches and in it the run that it covers; only what is between needs a closer look. */
+    private void addRow(HalfPlanes sum, int first, int row, int fromColumn, int toColumn, int[] crossing) {
+        double y = minY + (row + 0.5) * cell;
+        double touchedFrom = minX + fromColumn * cell;
+        double touchedTo = minX + (toColumn + 1) * cell;
+        double coveredFrom = Double.NEGATIVE_INFINITY;
+        double coveredTo = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < sum.a.length; i++) {
+            double swing = (Math.abs(sum.a[i]) + Math.abs(sum.b[i])) * REACH * cell;
+            double rest = sum.c[i] - sum.b[i] * y;
+            if (sum.a[i] > FLAT) {
+                touchedTo = Math.min(touchedTo, (rest + swing) / sum.a[i]);
+                coveredTo = Math.min(coveredTo, (rest - swing) / sum.a[i]);
+            } else if (sum.a[i] < -FLAT) {
+                touchedFrom = Math.max(touchedFrom, (rest + swing) / sum.a[i]);
+                coveredFrom = Math.max(coveredFrom, (rest - swing) / sum.a[i]);
+            } else if (rest + swing <= 0) {
+                return;
+            } else if (rest - swing < 0) {
+                coveredTo = Double.NEGATIVE_INFINITY;
+            }
+        }
+        int from = Math.max(fromColumn, (int) Math.floor((touchedFrom - minX) / cell - 0.5));
+        int to = Math.min(toColumn, (int) Math.ceil((touchedTo - minX) / cell - 0.5));
+        for (int column = from; column <= to; column++) {
+            double x = minX + (column + 0.5) * cell;
+            int at = row * columns + column;
+            if (x > coveredFrom && x < coveredTo) {
+                heads[at] = PairTable.COVERED;
+            } else if (heads[at] != PairTable.COVERED) {
+                mark(at, sum, first, x, y, crossing);
             }
         }
     }
 
     private void mark(int at, HalfPlanes sum, int first, double x, double y, int[] crossing) {
         int n = 0;
-        double reach = 0.5 * cell * (1 + 1e-9); // a hair more than the cell, for the rounding of which cell a place is in
+        double reach = REACH * cell;
         for (int i = 0; i < sum.a.length; i++) {
             double over = sum.a[i] * x + sum.b[i] * y - sum.c[i];
             double swing = (Math.abs(sum.a[i]) + Math.abs(sum.b[i])) * reach;
@@ -137,12 +169,6 @@ final class PairTableBuilder {
         for (int k = 0; k < 3; k++) {
             planes[k] = Arrays.copyOf(halfPlanes[k], halfPlanesUsed);
         }
-        int[] kept = Arrays.copyOf(entries, used);
-        PairTable flat = new PairTable(minX, minY, cell, columns, rows, codes, kept, planes, new float[(columns + 2) * (rows + 2)]);
-        boolean[] inside = new boolean[codes.length];
-        for (int i = 0; i < inside.length; i++) {
-            inside[i] = flat.overlaps(minX + (i % columns + 0.5) * cell, minY + (i / columns + 0.5) * cell);
-        }
-        return new PairTable(minX, minY, cell, columns, rows, codes, kept, planes, DistanceMap.of(inside, columns, rows, cell));
+        return new PairTable(minX, minY, cell, columns, rows, codes, Arrays.copyOf(entries, used), planes);
     }
 }

@@ -15,7 +15,8 @@ final class ShapeBook {
 
     private final List<Shape> shapes = new ArrayList<>();
     private final double gap;
-    private PairTable[][] tables = {};
+    private final List<int[]> siblings = new ArrayList<>();
+    private PairView[][] views = {};
     private int fine;
 
     /** @param gap least distance between two shapes */
@@ -28,6 +29,7 @@ final class ShapeBook {
         int[] numbers = new int[angles.length];
         for (int k = 0; k < angles.length; k++) {
             numbers[k] = shapes.size();
+            siblings.add(numbers);
             shapes.add(new Shape(shapes.size(), angles[k], turned.apply(angles[k]), turnedExact.apply(angles[k]).getEnvelopeInternal()));
         }
         return numbers;
@@ -39,8 +41,8 @@ final class ShapeBook {
         if (n > SHAPES_WITH_ROWS) {
             throw new IllegalStateException("too many different shapes: " + n);
         }
-        tables = new PairTable[n][];
-        long pairs = (long) n * (n + 1) / 2;
+        views = new PairView[n][];
+        long pairs = (long) n * (n + 1) / 2; // fewer tables where turns are quarters: those are on the safe side
         fine = (int) Math.max(COARSEST, Math.min(FINEST, Math.sqrt((double) MOST_CELLS / pairs)));
     }
 
@@ -56,18 +58,43 @@ final class ShapeBook {
         return gap;
     }
 
-    /** How the shape with the higher number lies to the other one: both numbers in either order. */
-    PairTable table(int s, int t) {
-        int low = Math.min(s, t);
-        int high = Math.max(s, t);
-        PairTable[] row = tables[low];
+    /** How deep shape {@code t} overlaps shape {@code s}. */
+    PairView pair(int s, int t) {
+        PairView[] row = views[s];
         if (row == null) {
-            row = tables[low] = new PairTable[shapes.size() - low];
+            row = views[s] = new PairView[shapes.size()];
         }
-        PairTable table = row[high - low];
-        if (table == null) {
-            table = row[high - low] = PairTableBuilder.build(shapes.get(low), shapes.get(high), gap, fine);
+        PairView view = row[t];
+        if (view == null) {
+            view = row[t] = view(s, t);
         }
-        return table;
+        return view;
+    }
+
+    /** Two shapes turned together by quarters are one pair, and so are two that change places: one table serves up to eight. */
+    private PairView view(int s, int t) {
+        if (s > t) {
+            return pair(t, s).exchanged();
+        }
+        Shape still = shapes.get(s);
+        Shape moved = shapes.get(t);
+        if (still.angleDeg % 90 == 0 && still.angleDeg != 0) {
+            int stillUpright = atAngle(still, 0);
+            int movedBack = atAngle(moved, (moved.angleDeg - still.angleDeg + 360) % 360);
+            if (stillUpright >= 0 && movedBack >= 0) {
+                return pair(stillUpright, movedBack).turned((int) still.angleDeg / 90);
+            }
+        }
+        return new PairView(PairTableBuilder.build(still, moved, gap, fine));
+    }
+
+    /** The same outline at another angle, or -1. */
+    private int atAngle(Shape shape, double angleDeg) {
+        for (int number : siblings.get(shape.number)) {
+            if (shapes.get(number).angleDeg == angleDeg) {
+                return number;
+            }
+        }
+        return -1;
     }
 }

@@ -15,6 +15,7 @@ import org.apache.commons.csv.CSVException;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.nesting.NestItem;
@@ -28,7 +29,8 @@ import saddlebar.nesting.Turns;
 public final class RectangleList {
     private static final List<String> NEEDED = List.of("id", "width_mm", "height_mm");
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setTrim(true)
-            .setIgnoreEmptyLines(true).setIgnoreSurroundingSpaces(true).setCommentMarker('#').setAllowMissingColumnNames(true).get();
+            .setIgnoreEmptyLines(true).setIgnoreSurroundingSpaces(true).setCommentMarker('#').setAllowMissingColumnNames(true)
+            .setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_EMPTY).get(); // columns without a name are left out like all others not asked for
 
     private static final String COLUMNS = "give the columns id,width_mm,height_mm,quantity,rotate a first line of their own";
 
@@ -52,7 +54,8 @@ public final class RectangleList {
     private List<NestItem> items(BufferedReader csv) throws IOException {
         LineReader.skipByteOrderMark(csv);
         List<NestItem> items = new ArrayList<>();
-        try (CSVParser rows = CSVParser.parse(csv, FORMAT)) {
+        QuoteWatch text = new QuoteWatch(csv);
+        try (CSVParser rows = CSVParser.parse(text, FORMAT)) {
             for (String column : NEEDED) {
                 if (!rows.getHeaderMap().containsKey(column)) {
                     throw new Refusal(fileName + ":1", "it has no column " + column, COLUMNS);
@@ -68,7 +71,7 @@ public final class RectangleList {
             if (e instanceof UncheckedIOException && !(e.getCause() instanceof CSVException)) {
                 throw new IOException(e.getCause());
             }
-            throw new Refusal(fileName + ":" + (line + 1), "it is not comma-separated text",
+            throw new Refusal(fileName + ":" + (text.faultyLine() > 0 ? text.faultyLine() : line + 1), "it is not comma-separated text",
                     "close every quotation mark and write the file anew", e);
         }
         if (items.isEmpty()) {

@@ -21,28 +21,36 @@ public record RectangleLayout(List<Bin> bins, int[] bin, long[] x, long[] y, boo
         for (int b : fill.bin) {
             used = Math.max(used, b + 1);
         }
-        RectangleLayout layout = new RectangleLayout(List.copyOf(bins.subList(0, used)), fill.bin.clone(), new long[n], new long[n],
-                fill.turned.clone(), lastLength(fill, bins, used - 1), turns(fill));
+        long[] x = new long[n];
+        long[] y = new long[n];
         for (int i = 0; i < n; i++) {
             boolean upward = bins.get(fill.bin[i]).upward();
-            layout.x[i] = upward ? fill.across[i] : fill.along[i];
-            layout.y[i] = upward ? fill.along[i] : fill.across[i];
+            x[i] = upward ? fill.across[i] : fill.along[i];
+            y[i] = upward ? fill.along[i] : fill.across[i];
         }
-        return layout;
+        return counted(fill.set, bins.subList(0, used), fill.bin.clone(), x, y, fill.turned.clone());
     }
 
     /** The same, but what lies in one bin lies as another layout of these shapes says. */
-    RectangleLayout with(int number, int[] shapes, RectangleLayout there) {
+    RectangleLayout with(int number, int[] shapes, RectangleLayout there, RectangleSet set) {
         List<Bin> changed = new ArrayList<>(bins);
         changed.set(number, there.bins.get(0));
-        RectangleLayout layout = new RectangleLayout(List.copyOf(changed), bin, x.clone(), y.clone(), turned.clone(),
-                number == bins.size() - 1 ? there.lastLength : lastLength, turns);
+        long[] changedX = x.clone();
+        long[] changedY = y.clone();
+        boolean[] changedTurned = turned.clone();
         for (int k = 0; k < shapes.length; k++) {
-            layout.x[shapes[k]] = there.x[k];
-            layout.y[shapes[k]] = there.y[k];
-            layout.turned[shapes[k]] = there.turned[k];
+            changedX[shapes[k]] = there.x[k];
+            changedY[shapes[k]] = there.y[k];
+            changedTurned[shapes[k]] = there.turned[k];
         }
-        return layout;
+        return counted(set, changed, bin, changedX, changedY, changedTurned);
+    }
+
+    /** The same, but one shape that was turned lies as drawn, with its top left where it was. */
+    RectangleLayout stoodUp(int i, RectangleSet set) {
+        boolean[] fewer = turned.clone();
+        fewer[i] = false;
+        return counted(set, bins, bin, x, y, fewer);
     }
 
     /** Area of all bins used, as given. */
@@ -50,24 +58,17 @@ public record RectangleLayout(List<Bin> bins, int[] bin, long[] x, long[] y, boo
         return bins.stream().mapToDouble(b -> (double) b.alongX() * b.alongY()).sum();
     }
 
-    private static long lastLength(SkylineFill fill, List<Bin> bins, int last) {
+    private static RectangleLayout counted(RectangleSet set, List<Bin> bins, int[] bin, long[] x, long[] y, boolean[] turned) {
         long length = 0;
-        for (int i = 0; i < fill.bin.length; i++) {
-            if (fill.bin[i] == last) {
-                long start = bins.get(last).upward() ? fill.across[i] : fill.along[i];
-                length = Math.max(length, start + (fill.turned[i] ? fill.set.height()[i] : fill.set.width()[i]));
-            }
-        }
-        return length;
-    }
-
-    private static int turns(SkylineFill fill) {
         int turns = 0;
-        for (int i = 0; i < fill.turned.length; i++) {
-            if (fill.turned[i] && fill.set.mayStand()[i]) {
+        for (int i = 0; i < bin.length; i++) {
+            if (bin[i] == bins.size() - 1) {
+                length = Math.max(length, x[i] + (turned[i] ? set.height()[i] : set.width()[i]));
+            }
+            if (turned[i] && set.mayStand()[i]) {
                 turns++;
             }
         }
-        return turns;
+        return new RectangleLayout(List.copyOf(bins), bin, x, y, turned, length, turns);
     }
 }

@@ -28,8 +28,8 @@ public final class RectangleSearch {
     private static final double COLD = 0.005;
     private static final double FINEST_STEP = 1.0 / 2000; // of the length: a goal nearer than that is not worth the search
 
-    private static final Bin NOTHING = new Bin(-1, 0, 0, false); // into which no shape fits: closes the bin before it
-    private static final Comparator<RectangleLayout> BETTER = Comparator.comparingInt((RectangleLayout l) -> l.bins().size())
+    static final Bin NOTHING = new Bin(-1, 0, 0, false); // into which no shape fits: closes the bin before it
+    static final Comparator<RectangleLayout> BETTER = Comparator.comparingInt((RectangleLayout l) -> l.bins().size())
             .thenComparingDouble(RectangleLayout::binArea).thenComparingLong(RectangleLayout::lastLength)
             .thenComparingInt(RectangleLayout::turns);
 
@@ -79,6 +79,7 @@ public final class RectangleSearch {
         takeSmallerSheets();
         improve();
         takeSmallerSheets();
+        new NeedlessTurns(set, bestOrder, bestTurned, budget::checkpoint).fewer(best).ifPresent(listener);
     }
 
     private void improve() {
@@ -113,7 +114,7 @@ public final class RectangleSearch {
                     .sorted(Comparator.comparingDouble(RectangleSearch::size)).toList();
             Optional<RectangleLayout> onto = smaller.stream().flatMap(kind -> onto(there, kind).stream()).findFirst();
             if (onto.isPresent()) {
-                best = best.with(sheet, there, onto.get());
+                best = best.with(sheet, there, onto.get(), set);
                 listener.accept(best);
             }
         }

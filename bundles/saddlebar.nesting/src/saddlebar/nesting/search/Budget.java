@@ -1,5 +1,7 @@
 package saddlebar.nesting.search;
 
+import java.util.function.LongSupplier;
+
 import saddlebar.model.work.Work;
 import saddlebar.nesting.Effort;
 
@@ -8,6 +10,7 @@ public final class Budget {
     private final Work work;
     private final int units;
     private final long steps;
+    private final LongSupplier clock;
     private final long startNs;
     private final long nanoseconds;
     private long done;
@@ -18,6 +21,12 @@ public final class Budget {
      * @param stepsPerRound steps of the search in a round
      */
     public Budget(Effort effort, Work work, int units, int stepsPerRound) {
+        this(effort, work, units, stepsPerRound, System::nanoTime);
+    }
+
+    /** @param clock nanoseconds that an effort in seconds is measured by */
+    public Budget(Effort effort, Work work, int units, int stepsPerRound, LongSupplier clock) {
+        this.clock = clock;
         this.work = work;
         this.units = units;
         if (effort instanceof Effort.Seconds time) {
@@ -27,7 +36,7 @@ public final class Budget {
             steps = (long) ((Effort.Rounds) effort).rounds() * stepsPerRound;
             nanoseconds = Long.MAX_VALUE;
         }
-        startNs = System.nanoTime();
+        startNs = clock.getAsLong();
     }
 
     /** Begins one more step, if there is one; called at most 0.1 s apart. */
@@ -52,7 +61,7 @@ public final class Budget {
 
     /** Share of the effort that is spent, 0 at the start, 1 or more at the end. */
     public double spent() {
-        return nanoseconds == Long.MAX_VALUE ? share(done, steps) : share(System.nanoTime() - startNs, nanoseconds);
+        return nanoseconds == Long.MAX_VALUE ? share(done, steps) : share(clock.getAsLong() - startNs, nanoseconds);
     }
 
     /** Steps in all, as far as they are known. */
