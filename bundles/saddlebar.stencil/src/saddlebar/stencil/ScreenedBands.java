@@ -3,6 +3,7 @@ package saddlebar.stencil;
 import java.io.IOException;
 
 import saddlebar.model.art.GrayBands;
+import saddlebar.model.units.Require;
 import saddlebar.stencil.tone.ToneTable;
 
 /** Gray bands on their way through tone and screening: 1 where paint prints. Bands of any height give the same bits. Closes the gray. */
@@ -18,8 +19,13 @@ public final class ScreenedBands implements BitBands {
     private int given;
 
     public ScreenedBands(GrayBands gray, ToneTable tone, ScreeningMethod method, ScreeningRecipe recipe) {
+        this(gray, tone, method, recipe, 1);
+    }
+
+    /** @param threads most threads that may screen, at least 1; the bits do not depend on it */
+    public ScreenedBands(GrayBands gray, ToneTable tone, ScreeningMethod method, ScreeningRecipe recipe, int threads) {
         this.gray = gray;
-        this.screener = method.start(recipe, tone, gray.widthPx(), gray.heightPx());
+        this.screener = method.start(recipe, tone, gray.widthPx(), gray.heightPx(), Require.within("threads", threads, 1, 256));
         this.wordsPerRow = wordsPerRow();
         int together = screener.rowsTogether();
         this.rowsAtOnce = together * Math.max(1, 32 / together);

@@ -1,7 +1,9 @@
 package saddlebar.stencil;
 
+import java.io.IOException;
 import java.util.List;
 
+import saddlebar.model.art.GrayBands;
 import saddlebar.model.problem.Problem;
 import saddlebar.stencil.tone.ToneTable;
 
@@ -19,6 +21,31 @@ public interface ScreeningMethod {
     /** What a person should know about this recipe before printing; empty if all is well. */
     default List<Problem> advice(ScreeningRecipe recipe) {
         return List.of();
+    }
+
+    /** Whether the method must see the whole picture, coarsely, before it can begin: then {@link #having} comes before {@link #start}. */
+    default boolean looksAhead(ScreeningRecipe recipe) {
+        return false;
+    }
+
+    /**
+     * This method for one picture that it has looked over. Only for recipes with which it {@link #looksAhead}.
+     *
+     * @param overview    the whole picture at {@code overviewDpi}, about 50; read to its end and closed
+     * @param overviewDpi px an inch of the overview
+     */
+    default ScreeningMethod having(GrayBands overview, double overviewDpi, ScreeningRecipe recipe) throws IOException {
+        overview.close();
+        return this;
+    }
+
+    /**
+     * As {@link #start(ScreeningRecipe, ToneTable, int, int)}, on up to so many threads where the method can; the bits do not depend on it.
+     *
+     * @param threads 1 or more
+     */
+    default Screener start(ScreeningRecipe recipe, ToneTable tone, int widthPx, int heightPx, int threads) {
+        return start(recipe, tone, widthPx, heightPx);
     }
 
     /**

@@ -15,7 +15,10 @@ import saddlebar.stencil.method.AmMethod;
 import saddlebar.stencil.method.BlueNoiseMethod;
 import saddlebar.stencil.method.DiffusionMethod;
 import saddlebar.stencil.method.GreenNoiseMethod;
+import saddlebar.stencil.method.HybridMethod;
+import saddlebar.stencil.method.LinesMethod;
 import saddlebar.stencil.method.SolidMethod;
+import saddlebar.stencil.method.StippleMethod;
 
 /** All screening methods that are installed, by key. */
 @Component(service = ScreeningMethods.class)
@@ -34,7 +37,7 @@ public final class ScreeningMethods {
     /** The methods of this bundle, for programs and tests that run without OSGi. */
     public static ScreeningMethods ownMethods() {
         return new ScreeningMethods(List.of(new AmMethod(), new DiffusionMethod(), new BlueNoiseMethod(), new GreenNoiseMethod(),
-                new SolidMethod()));
+                new HybridMethod(), new LinesMethod(), new StippleMethod(), new SolidMethod()));
     }
 
     /** @throws Refusal if there is none of that key */

@@ -22,9 +22,11 @@ import saddlebar.model.units.Units;
  * @param edge      what becomes of error that would fall outside the picture
  * @param supercell cells along one side of the repeating tile, 1 to 4; {@link #AUTOMATIC} takes the fewest that come near ruling and angle
  * @param clump     how strongly green noise clusters its dots (the hysteresis h), 0 to 2; 0 is plain error diffusion
+ * @param noiseSide dots along a side of the blue-noise array, 64 or 128: after so many dots it repeats
+ * @param course    how the lines of a line screen run, as {@link LineCourse#parse} reads it
  */
 public record ScreeningRecipe(String method, double dpi, double lpi, double angleDeg, String dot, double dotMm, String filter, Scan scan,
-        Edge edge, int supercell, double clump) {
+        Edge edge, int supercell, double clump, int noiseSide, String course) {
     /** The fewest cells a tile that come within 0.5 % of the ruling and 0.25 degrees of the angle. */
     public static final int AUTOMATIC = 0;
     static final double LEAST_DPI = 72;
@@ -75,6 +77,10 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
             throw new Refusal("supercell", supercell + " cells along a tile is out of range", "take 1 to 4, or 0 to leave the choice to the method");
         }
         requireWithin("clump", clump, 0, 2, "");
+        if (noiseSide != 64 && noiseSide != 128) {
+            throw new Refusal("noise-side", "there is no blue-noise array of " + noiseSide + " dots a side", "take 64 or 128");
+        }
+        LineCourse.parse(course);
     }
 
     private static void requireWithin(String option, double value, double least, double most, String unit) {
@@ -86,16 +92,16 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
     /** AM at 40 lines an inch, 22.5 degrees, round dots, for a 1200 dpi sheet; scattered dots of 1/100 inch (common practice). */
     public static ScreeningRecipe withDefaults() {
         return new ScreeningRecipe("am", 1200, 40, 22.5, "round", 0.254, DiffusionFilter.FLOYD_STEINBERG.key(), Scan.SERPENTINE, Edge.DROPPED,
-                AUTOMATIC, 1);
+                AUTOMATIC, 1, 64, "straight");
     }
 
     public ScreeningRecipe withMethod(String other) {
-        return new ScreeningRecipe(other, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump);
+        return new ScreeningRecipe(other, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump, noiseSide, course);
     }
 
     /** Resolution and ruling change together: 600 dpi with the ruling of a 2400 dpi recipe may be out of range for a moment. */
     public ScreeningRecipe withDpiAndLpi(double otherDpi, double otherLpi) {
-        return new ScreeningRecipe(method, otherDpi, otherLpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump);
+        return new ScreeningRecipe(method, otherDpi, otherLpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withDpi(double other) {
@@ -107,35 +113,47 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
     }
 
     public ScreeningRecipe withAngleDeg(double other) {
-        return new ScreeningRecipe(method, dpi, lpi, other, dot, dotMm, filter, scan, edge, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, other, dot, dotMm, filter, scan, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withDot(String other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, other, dotMm, filter, scan, edge, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, other, dotMm, filter, scan, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withDotMm(double other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, other, filter, scan, edge, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, other, filter, scan, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withFilter(String other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, other, scan, edge, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, other, scan, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withScan(Scan other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, other, edge, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, other, edge, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withEdge(Edge other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, other, supercell, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, other, supercell, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withSupercell(int other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, other, clump);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, other, clump, noiseSide, course);
     }
 
     public ScreeningRecipe withClump(double other) {
-        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, other);
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, other, noiseSide, course);
+    }
+
+    public ScreeningRecipe withNoiseSide(int other) {
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump, other, course);
+    }
+
+    public ScreeningRecipe withCourse(String other) {
+        return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, clump, noiseSide, other);
+    }
+
+    public LineCourse lineCourse() {
+        return LineCourse.parse(course);
     }
 
     public SpotFunction spot() {

@@ -101,14 +101,14 @@ class ScreeningMethodContractTest {
     @ParameterizedTest
     @MethodSource("methods")
     void tonesInOrder(ScreeningMethod method) {
-        ScreeningRecipe fine = RECIPE.withDotMm(0.021);
+        ScreeningRecipe fine = RECIPE.withLpi(75).withDotMm(0.021);
         long before = 0;
-        for (int percent = 5; percent <= 95; percent += 10) {
-            long count = Fields.flat(method, fine, percent / 100.0, 240, 240).count();
+        for (int percent : new int[] {5, 15, 25, 50, 75, 85, 95}) {
+            long count = Fields.flat(method, fine, percent / 100.0, 576, 576).count();
             assertTrue(count >= before, percent + " %");
             before = count;
             if (!method.key().equals("solid")) {
-                assertEquals(percent / 100.0, count / 57600.0, 0.01);
+                assertEquals(percent / 100.0, count / (576.0 * 576), 0.01, percent + " %");
             }
         }
     }

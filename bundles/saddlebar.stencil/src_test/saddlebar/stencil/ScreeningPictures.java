@@ -35,6 +35,14 @@ public final class ScreeningPictures {
         for (double clump : new double[] {0.5, 1, 1.5, 2}) {
             draw(folder, "greennoise-2px-" + clump, recipe.withMethod("greennoise").withDotMm(0.0424).withClump(clump));
         }
+        draw(folder, "bluenoise-128-2px", recipe.withMethod("bluenoise").withNoiseSide(128).withDotMm(0.0424));
+        draw(folder, "hybrid", recipe.withMethod("hybrid"));
+        draw(folder, "hybrid-small", recipe.withMethod("hybrid").withDotMm(0.163).withAngleDeg(45));
+        draw(folder, "stipple", recipe.withMethod("stipple"));
+        draw(folder, "stipple-small", recipe.withMethod("stipple").withLpi(75).withDotMm(0.1));
+        draw(folder, "lines", recipe.withMethod("lines"));
+        draw(folder, "lines-rings", recipe.withMethod("lines").withCourse("rings"));
+        draw(folder, "lines-waves", recipe.withMethod("lines").withCourse("waves:8,3"));
         draw(folder, "solid", recipe.withMethod("solid"));
     }
 

@@ -16,15 +16,14 @@ import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.stencil.tone.ToneTable;
 
 /**
- * Scattered dots by a blue-noise threshold array of 64 x 64 dots, made by {@link VoidAndCluster} and shipped as data. Unlike diffusion each dot
- * is decided by itself: nothing runs on from an edge. The array repeats every 64 dots.
+ * Scattered dots by a blue-noise threshold array of 64 x 64 or 128 x 128 dots (the recipe's {@code noiseSide}), made by {@link VoidAndCluster} and
+ * shipped as data. Unlike diffusion each dot is decided by itself: nothing runs on from an edge. The array repeats after its side.
  */
 @Component(service = ScreeningMethod.class)
 public final class BlueNoiseMethod implements ScreeningMethod {
     static final int SIDE = 64;
     static final double SIGMA_DOTS = 1.5;
     static final long SEED = 1993;
-    private static final String RANKS = "bluenoise-64.txt";
 
     @Override
     public String key() {
@@ -33,7 +32,7 @@ public final class BlueNoiseMethod implements ScreeningMethod {
 
     @Override
     public ActualScreen actual(ScreeningRecipe recipe) {
-        return ScatteredDots.actual(recipe, SIDE * SIDE + 1);
+        return ScatteredDots.actual(recipe, recipe.noiseSide() * recipe.noiseSide() + 1);
     }
 
     @Override
@@ -44,11 +43,12 @@ public final class BlueNoiseMethod implements ScreeningMethod {
     @Override
     public Screener start(ScreeningRecipe recipe, ToneTable tone, int widthPx, int heightPx) {
         int dots = ScatteredDots.acrossPicture(recipe, widthPx);
-        return ScatteredDots.screener(recipe, tone, widthPx, new ThresholdRows(dots, SIDE, ranks()));
+        return ScatteredDots.screener(recipe, tone, widthPx, new ThresholdRows(dots, recipe.noiseSide(), ranks(recipe.noiseSide())));
     }
 
-    static int[] ranks() {
-        try (InputStream stream = BlueNoiseMethod.class.getResourceAsStream(RANKS)) {
+    /** @param side 64 or 128 */
+    static int[] ranks(int side) {
+        try (InputStream stream = BlueNoiseMethod.class.getResourceAsStream("bluenoise-" + side + ".txt")) {
             return new String(stream.readAllBytes(), StandardCharsets.UTF_8).lines().filter(line -> !line.startsWith("#"))
                     .flatMap(line -> List.of(line.split(" ")).stream()).mapToInt(Integer::parseInt).toArray();
         } catch (IOException e) {

@@ -37,16 +37,29 @@ public final class DiffusionMethod implements ScreeningMethod {
 
     @Override
     public Screener start(ScreeningRecipe recipe, ToneTable tone, int widthPx, int heightPx) {
+        return start(recipe, tone, widthPx, heightPx, 1);
+    }
+
+    @Override
+    public Screener start(ScreeningRecipe recipe, ToneTable tone, int widthPx, int heightPx, int threads) {
+        if (recipe.dotPx() == 1 && recipe.scan() == Scan.RASTER && recipe.diffusionFilter() == DiffusionFilter.FLOYD_STEINBERG
+                && recipe.edge() == Edge.DROPPED) {
+            return new RasterScreener(tone, widthPx, threads);
+        }
         return ScatteredDots.screener(recipe, tone, widthPx, decider(recipe, ScatteredDots.acrossPicture(recipe, widthPx)));
     }
 
     private static RowDecider decider(ScreeningRecipe recipe, int dots) {
         boolean serpentine = recipe.scan() == Scan.SERPENTINE;
         DiffusionFilter filter = recipe.diffusionFilter();
-        if (filter == DiffusionFilter.FLOYD_STEINBERG && recipe.edge() == Edge.DROPPED) {
-            return new FloydSteinbergRows(dots, serpentine);
+        if (recipe.edge() == Edge.SHARED) {
+            Spread[] spreads = filter == DiffusionFilter.OSTROMOUKHOV ? TonalSpreads.byLevel() : new Spread[] {Spread.of(filter)};
+            return new SpreadRows(dots, spreads, serpentine, recipe.edge());
         }
-        Spread[] spreads = filter == DiffusionFilter.OSTROMOUKHOV ? TonalSpreads.byLevel() : new Spread[] {Spread.of(filter)};
-        return new SpreadRows(dots, spreads, serpentine, recipe.edge());
+        return switch (filter) {
+            case FLOYD_STEINBERG -> new FloydSteinbergRows(dots, serpentine);
+            case JARVIS_JUDICE_NINKE, STUCKI -> new WideSpreadRows(dots, filter, serpentine);
+            case OSTROMOUKHOV -> new TonalSpreadRows(dots, TonalSpreads.byLevel(), serpentine);
+        };
     }
 }

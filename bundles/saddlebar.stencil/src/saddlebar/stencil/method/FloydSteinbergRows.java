@@ -17,9 +17,14 @@ final class FloydSteinbergRows implements RowDecider {
     private int y;
 
     FloydSteinbergRows(int dots, boolean serpentine) {
+        this(dots, serpentine, new int[dots + 2]);
+    }
+
+    /** @param carried error that rows above have left already */
+    FloydSteinbergRows(int dots, boolean serpentine, int[] carried) {
         this.dots = dots;
         this.serpentine = serpentine;
-        this.carried = new int[dots + 2];
+        this.carried = carried;
     }
 
     @Override

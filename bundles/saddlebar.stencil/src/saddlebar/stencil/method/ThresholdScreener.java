@@ -70,6 +70,29 @@ final class ThresholdScreener implements Screener {
         }
     }
 
+    /**
+     * A row of code values against as many thresholds of its own.
+     *
+     * @param thresholds at least {@code widthPx}
+     */
+    static void compare(byte[] gray, int from, int widthPx, byte[] thresholds, long[] bits, int word) {
+        int fullWords = widthPx >> 6;
+        for (int w = 0; w < fullWords; w++) {
+            long packed = 0;
+            for (int eight = 64 * w; eight < 64 * w + 64; eight += 8) {
+                packed = packed << 8 | below((long) EIGHT.get(gray, from + eight), (long) EIGHT.get(thresholds, eight));
+            }
+            bits[word + w] = packed;
+        }
+        if ((widthPx & 63) > 0) {
+            long packed = 0;
+            for (int x = fullWords << 6; x < widthPx; x++) {
+                packed |= ((gray[from + x] & 255) < (thresholds[x] & 255) ? 1L : 0) << 63 - (x & 63);
+            }
+            bits[word + fullWords] = packed;
+        }
+    }
+
     /** Eight bits, the first byte's highest: 1 where the byte of x is below that of t. */
     private static long below(long x, long t) {
         long reaches = (x | HIGH) - (t & ~HIGH);

@@ -1,6 +1,8 @@
 package saddlebar.stencil.method;
 
 import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.List;
 
 import saddlebar.stencil.BitPicture;
 
@@ -14,20 +16,32 @@ final class Clusters {
     }
 
     static int count(BitPicture bits) {
+        return sizes(bits, false).size();
+    }
+
+    /** Sizes of those that do not touch the picture's edge. */
+    static List<Integer> sizesInside(BitPicture bits) {
+        return sizes(bits, true);
+    }
+
+    private static List<Integer> sizes(BitPicture bits, boolean inside) {
         int width = bits.widthPx();
         int height = bits.heightPx();
         boolean[] seen = new boolean[width * height];
-        int clusters = 0;
+        List<Integer> sizes = new ArrayList<>();
         for (int start = 0; start < seen.length; start++) {
             if (seen[start] || !bits.get(start % width, start / width)) {
                 continue;
             }
-            clusters++;
+            int size = 0;
+            boolean atEdge = false;
             ArrayDeque<Integer> open = new ArrayDeque<>();
             open.add(start);
             seen[start] = true;
             while (!open.isEmpty()) {
                 int at = open.remove();
+                size++;
+                atEdge |= at % width == 0 || at % width == width - 1 || at / width == 0 || at / width == height - 1;
                 for (int dy = -1; dy <= 1; dy++) {
                     for (int dx = -1; dx <= 1; dx++) {
                         int x = at % width + dx;
@@ -39,7 +53,10 @@ final class Clusters {
                     }
                 }
             }
+            if (!inside || !atEdge) {
+                sizes.add(size);
+            }
         }
-        return clusters;
+        return sizes;
     }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -16,9 +17,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
+import saddlebar.model.art.GrayBands;
+import saddlebar.stencil.BitBands;
 import saddlebar.stencil.BitPicture;
 import saddlebar.stencil.DiffusionFilter;
 import saddlebar.stencil.Fields;
+import saddlebar.stencil.ScreenedBands;
 import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.stencil.ScreeningRecipe.Edge;
 import saddlebar.stencil.ScreeningRecipe.Scan;
@@ -175,5 +179,76 @@ class DiffusionMethodTest {
         assertEquals(0.254, diffusion.actual(FINE.withDotMm(0.254)).dotMm().getAsDouble(), 1e-9);
         assertTrue(diffusion.advice(FINE.withDotMm(0.254)).isEmpty());
         assertEquals("dot-moved", diffusion.advice(FINE.withDotMm(0.03)).get(0).code());
+    }
+
+    /** Two rows at a time, and on several threads: the bits of one row after the other. */
+    @Property(tries = 30)
+    void rowsSideBySide(@ForAll @IntRange(min = 1, max = 4000) int width, @ForAll @IntRange(min = 1, max = 70) int height,
+            @ForAll @IntRange(min = 1, max = 3) int threads, @ForAll @IntRange(min = 0, max = 100_000) int seed) throws IOException {
+        byte[] codes = Fields.noise(width * height, seed);
+        ScreeningRecipe raster = FINE.withScan(Scan.RASTER);
+        BitPicture plain = new BitPicture(width, height);
+        FloydSteinbergRows rows = new FloydSteinbergRows(width, false);
+        int[] coverage = new int[width];
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                coverage[x] = (int) Math.round((255 - (codes[y * width + x] & 255)) / 255.0 * RowDecider.ONE);
+            }
+            rows.decide(coverage, plain.words(), y * plain.wordsPerRow());
+        }
+        try (GrayBands gray = Fields.gray(width, height, height, (x, y) -> codes[y * width + x]);
+                BitBands bits = new ScreenedBands(gray, ToneTable.linear(), diffusion, raster, threads)) {
+            assertEquals(plain, BitPicture.of(bits));
+        }
+    }
+
+    /** The other filters in ints against the general way in doubles, up to the first px that rounding decides. */
+    @ParameterizedTest
+    @ValueSource(strings = {"jarvis-judice-ninke", "stucki", "ostromoukhov"})
+    void intsGiveTheBitsOfDoublesForOtherFilters(String filter) {
+        for (int seed = 0; seed < 30; seed++) {
+            int width = 1 + seed * 7 % 90;
+            byte[] codes = Fields.noise(width * 40, seed);
+            for (Scan scan : Scan.values()) {
+                ScreeningRecipe recipe = FINE.withFilter(filter).withScan(scan);
+                Spread[] spreads = filter.equals("ostromoukhov") ? TonalSpreads.byLevel() : new Spread[] {Spread.of(recipe.diffusionFilter())};
+                SpreadRows slow = new SpreadRows(width, spreads, scan == Scan.SERPENTINE, Edge.DROPPED);
+                BitPicture expected = new BitPicture(width, 40);
+                int[] coverage = new int[width];
+                for (int y = 0; y < 40; y++) {
+                    for (int x = 0; x < width; x++) {
+                        coverage[x] = (int) Math.round((255 - (codes[y * width + x] & 255)) / 255.0 * RowDecider.ONE);
+                    }
+                    slow.decide(coverage, expected.words(), y * expected.wordsPerRow());
+                }
+                BitPicture bits = Fields.screened(diffusion, recipe, ToneTable.linear(), width, 40, 40, (x, y) -> codes[y * width + x]);
+                assertEquals(expected, bits, filter + " " + scan + " seed " + seed);
+            }
+        }
+    }
+
+    /** A shaded rectangle that ends within dots ends there to the px; a speck of white within it makes no hole. */
+    @Test
+    void edgesOfShadesAreThoseOfTheDevice() {
+        ScreeningRecipe coarse = FINE.withDotMm(0.254);
+        BitPicture bits = Fields.screened(diffusion, coarse, ToneTable.linear(), 200, 120, 7,
+                (x, y) -> x >= 31 && x < 150 && y >= 17 && y < 101 ? x == 80 && y == 50 ? 255 : 60 : 255);
+        boolean[] edge = new boolean[4];
+        for (int y = 0; y < 120; y++) {
+            for (int x = 0; x < 200; x++) {
+                boolean inside = x >= 31 && x < 150 && y >= 17 && y < 101;
+                assertTrue(inside || !bits.get(x, y), "painted outside at " + x + ", " + y);
+                edge[0] |= x == 31 && bits.get(x, y);
+                edge[1] |= x == 149 && bits.get(x, y);
+                edge[2] |= y == 17 && bits.get(x, y);
+                edge[3] |= y == 100 && bits.get(x, y);
+            }
+        }
+        assertArrayEquals(new boolean[] {true, true, true, true}, edge);
+        assertEquals(bits.get(79, 50), bits.get(80, 50));
+        BitPicture line = Fields.screened(diffusion, coarse, ToneTable.linear(), 200, 24, 24, (x, y) -> x >= 50 && x < 70 ? 0 : 220);
+        for (int x = 50; x < 70; x++) {
+            assertTrue(line.get(x, 13), "a solid line within a shade is whole at " + x);
+        }
     }
 }

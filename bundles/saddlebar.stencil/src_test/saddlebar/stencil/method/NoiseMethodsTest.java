@@ -8,6 +8,9 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -23,14 +26,33 @@ class NoiseMethodsTest {
 
     @Test
     void theShippedArrayIsWhatItsMakerMakes() {
-        assertArrayEquals(VoidAndCluster.ranks(BlueNoiseMethod.SIDE, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseMethod.ranks());
+        assertArrayEquals(VoidAndCluster.ranks(BlueNoiseMethod.SIDE, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseMethod.ranks(64));
+    }
+
+    /** Takes some seconds, so only where {@code -Dsaddlebar.slow=true} asks for it. */
+    @Test
+    @EnabledIfSystemProperty(named = "saddlebar.slow", matches = "true")
+    void theLargeShippedArrayIsWhatItsMakerMakes() {
+        assertArrayEquals(VoidAndCluster.ranks(128, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseMethod.ranks(128));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {64, 128})
+    void ranksAreAPermutation(int side) {
+        int[] ranks = BlueNoiseMethod.ranks(side);
+        Arrays.sort(ranks);
+        assertArrayEquals(IntStream.range(0, side * side).toArray(), ranks);
     }
 
     @Test
-    void ranksAreAPermutation() {
-        int[] ranks = BlueNoiseMethod.ranks();
-        Arrays.sort(ranks);
-        assertArrayEquals(IntStream.range(0, 64 * 64).toArray(), ranks);
+    void theLargeArrayIsQuietToo() {
+        for (int denominator : new int[] {32, 16, 8, 4}) {
+            double g = 1.0 / denominator;
+            BitPicture bits = Fields.flat(new BlueNoiseMethod(), FINE.withNoiseSide(128), g, 128, 128);
+            assertEquals(16384 / denominator, bits.count());
+            double low = Spectrum.of(bits).meanBelow(Spectrum.principalFrequency(g) / 2);
+            assertTrue(low <= 0.20, "at " + g + ": " + low);
+        }
     }
 
     /** Closed form: k of n^2. */
