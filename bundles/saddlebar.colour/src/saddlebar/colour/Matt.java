@@ -1,0 +1,30 @@
+package saddlebar.colour;
+
+import java.util.Objects;
+
+import saddlebar.model.units.Require;
+
+/**
+ * A paint printed in dots.
+ *
+ * @param film     what a solid of it lets through
+ * @param coverage share of the glass that the fired paint truly covers, 0 to 1, after dot gain
+ */
+public record Matt(PaintFilm film, double coverage) {
+    public Matt {
+        Objects.requireNonNull(film, "film");
+        Require.within("coverage", coverage, 0, 1);
+    }
+
+    /**
+     * What a nominal coverage truly covers if nothing was measured: a + 4 g a (1-a). Common practice, no source; print and measure a step wedge instead.
+     *
+     * @param nominal    coverage of the stencil, 0 to 1
+     * @param gainAtHalf g, gain at one half, -0.25 to 0.25 (steeper would not be monotone)
+     */
+    public static double gained(double nominal, double gainAtHalf) {
+        Require.within("nominal", nominal, 0, 1);
+        Require.within("gainAtHalf", gainAtHalf, -0.25, 0.25);
+        return nominal + 4 * gainAtHalf * nominal * (1 - nominal);
+    }
+}
