@@ -1,0 +1,2 @@
+/** A firing as a drawing. */
+package saddlebar.kiln.chart;

@@ -1,0 +1,2 @@
+/** Thermocouples on ITS-90. */
+package saddlebar.kiln.couple;

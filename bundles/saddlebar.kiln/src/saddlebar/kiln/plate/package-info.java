@@ -1,0 +1,2 @@
+/** Heat through flat layers, and stress in a plate that relaxes. */
+package saddlebar.kiln.plate;

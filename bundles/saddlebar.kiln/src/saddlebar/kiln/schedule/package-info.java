@@ -1,0 +1,2 @@
+/** Schedules of segments, and temperature over time. */
+package saddlebar.kiln.schedule;

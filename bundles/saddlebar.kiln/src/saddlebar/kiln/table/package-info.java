@@ -1,0 +1,2 @@
+/** The studio's tables, as far as the kiln needs them. */
+package saddlebar.kiln.table;
