@@ -128,7 +128,8 @@ class MendingTest {
     @Test
     void endsThatDoNotLookAtEachOtherAreLeftAlone() {
         assertEquals(List.of(), propose(FRAME, Drawings.line("a", 0, 40, 100, 40), Drawings.line("b", 0, 43, 100, 43)));
-        List<Mend> mends = propose(FRAME, Drawings.line("wall", 100, 0, 100, 100), Drawings.line("a", 0, 40, 98, 40), Drawings.line("b", 200, 40, 102, 40));
+        List<Mend> mends = propose(FRAME, Drawings.line("wall", 100, 0, 100, 100), Drawings.line("a", 0, 40, 98, 40), Drawings.line("b", 200, 40, 102,
+                40));
         assertTrue(mends.stream().allMatch(mend -> mend.kind() == MendKind.EXTEND_END), mends.toString());
         assertEquals(2, mends.size());
     }
@@ -164,7 +165,8 @@ class MendingTest {
         assertEquals(80, left.y(0), 0.05);
         Cartoon cartoon = Drawings.make(mended.lines());
         assertEquals(4, cartoon.pieces().size());
-        assertEquals(List.of(), cartoon.problems().stream().filter(p -> p.code().equals(CutlineProblems.DOUBLED_LINE) || p.code().equals(CutlineProblems.OPEN_END)).toList());
+        assertEquals(List.of(), cartoon.problems().stream().filter(p -> p.code().equals(CutlineProblems.DOUBLED_LINE)
+                || p.code().equals(CutlineProblems.OPEN_END)).toList());
     }
 
     /** Tiles side by side: every shared side goes once, the pieces stay. */
@@ -205,14 +207,18 @@ class MendingTest {
         return Drawings.line(id, x1 - before * ux, y1 - before * uy, x2 + after * ux, y2 + after * uy);
     }
 
-    /** However the ends of a grid are spoiled by up to 4 mm, all mends together give its fifteen pieces back; nothing is left to propose, and the agreed keys do the same again. */
+    /**
+     * However the ends of a grid are spoiled by up to 4 mm, all mends together give its fifteen pieces back; nothing is left to propose, and the
+     * agreed keys do the same again.
+     */
     @Property(tries = 150)
     void spoiledGridIsMended(@ForAll @IntRange(min = 0, max = 1_000_000) int seed) {
         List<DrawnLine> drawn = grid(new Random(seed), true);
         MendedCutline mended = all(drawn);
         Cartoon cartoon = Drawings.make(mended.lines());
         assertEquals(15, cartoon.pieces().size());
-        assertTrue(cartoon.problems().stream().noneMatch(p -> p.code().equals(CutlineProblems.OPEN_END) || p.code().equals(CutlineProblems.CROSSING_END)), cartoon.problems().toString());
+        assertTrue(cartoon.problems().stream().noneMatch(p -> p.code().equals(CutlineProblems.OPEN_END)
+                || p.code().equals(CutlineProblems.CROSSING_END)), cartoon.problems().toString());
         assertEquals(List.of(), Mending.propose(mended.lines(), SETTINGS, Work.UNWATCHED));
         List<DrawnLine> fresh = grid(new Random(seed), true);
         for (int i = 0; i < drawn.size(); i++) {

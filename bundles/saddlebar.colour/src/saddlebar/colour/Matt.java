@@ -17,7 +17,8 @@ public record Matt(PaintFilm film, double coverage) {
     }
 
     /**
-     * What a nominal coverage truly covers if nothing was measured: a + 4 g a (1-a). Common practice, no source; print and measure a step wedge instead.
+     * What a nominal coverage truly covers if nothing was measured: a + 4 g a (1-a). Common practice, no source; print and measure a step wedge
+     * instead.
      *
      * @param nominal    coverage of the stencil, 0 to 1
      * @param gainAtHalf g, gain at one half, -0.25 to 0.25 (steeper would not be monotone)

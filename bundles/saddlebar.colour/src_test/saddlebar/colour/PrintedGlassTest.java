@@ -69,7 +69,8 @@ class PrintedGlassTest {
 
     /** Without n every paint acts as a factor 1 - a (1 - T): the order of printing does not matter, and more paint is never brighter. */
     @Property
-    void factors(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 0, max = 1) double b, @ForAll @DoubleRange(min = 0, max = 1) double t,
+    void factors(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 0, max = 1) double b, @ForAll @DoubleRange(min = 0,
+            max = 1) double t,
             @ForAll @DoubleRange(min = 0, max = 1) double u) {
         Matt one = new Matt(film(t), a);
         Matt two = new Matt(film(u), b);
@@ -80,7 +81,8 @@ class PrintedGlassTest {
     }
 
     @Property
-    void yuleNielsenIsDarkerInTheMiddleAndTheSameAtTheEnds(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 1, max = 3) double n) {
+    void yuleNielsenIsDarkerInTheMiddleAndTheSameAtTheEnds(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 1,
+            max = 3) double n) {
         List<Matt> matt = List.of(new Matt(film(.1), a));
         double spread = PrintedGlass.of(Spectrum.flat(1), matt, n).at(0);
         double straight = PrintedGlass.of(Spectrum.flat(1), matt).at(0);

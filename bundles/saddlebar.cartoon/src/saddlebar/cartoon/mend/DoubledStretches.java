@@ -15,8 +15,8 @@ import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.work.Work;
 
 /**
- * Stretches of lines that lie on a longer line (of equal ones, on the one drawn first). A line is looked at every 1 mm and at each of its points; runs of at least
- * 5 mm, or the whole line, are doubled, their ends found by halving to 0.001 mm.
+ * Stretches of lines that lie on a longer line (of equal ones, on the one drawn first). A line is looked at every 1 mm and at each of its points;
+ * runs of at least 5 mm, or the whole line, are doubled, their ends found by halving to 0.001 mm.
  */
 final class DoubledStretches {
     private static final double STEP_MM = 1;
@@ -77,8 +77,10 @@ final class DoubledStretches {
             kept.set(0, joined(kept.remove(kept.size() - 1), kept.get(0))); // the ring's first point is no end
         }
         Coordinate at = way.at((doubled.get(0).fromMm + doubled.get(0).toMm) / 2);
-        String message = String.format(Locale.ROOT, kept.isEmpty() ? "Take out this line of %.1f mm: it lies on another" : "Take out %.1f mm of this line that lie on another", gone);
-        return new Mend(Mending.key(MendKind.REMOVE_DOUBLED, line, at), MendKind.REMOVE_DOUBLED, CutlineProblems.where(line), new PlaceMm(at.x, at.y), message,
+        String message = String.format(Locale.ROOT, kept.isEmpty() ? "Take out this line of %.1f mm: it lies on another"
+                : "Take out %.1f mm of this line that lie on another", gone);
+        return new Mend(Mending.key(MendKind.REMOVE_DOUBLED, line, at), MendKind.REMOVE_DOUBLED, CutlineProblems.where(line), new PlaceMm(at.x, at.y),
+                message,
                 List.of(new LineChange(index, line, kept)), leansOn);
     }
 

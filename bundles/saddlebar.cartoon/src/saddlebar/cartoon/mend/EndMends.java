@@ -17,8 +17,8 @@ import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.work.Work;
 
 /**
- * Mends of free ends, one at most for each end: pairs of free ends first, the nearest pair first; of what is left the shorter of cutting back to a crossing and carrying on to the next
- * line.
+ * Mends of free ends, one at most for each end: pairs of free ends first, the nearest pair first; of what is left the shorter of cutting back to a
+ * crossing and carrying on to the next line.
  */
 final class EndMends {
     /** A step across a gap, or to a line beside the end, turns by no more than this. */
@@ -103,7 +103,8 @@ final class EndMends {
                 LineEnd other = (LineEnd) item;
                 boolean later = other.line() > end.line() || other.line() == end.line() && end.atStart() && !other.atStart();
                 double distance = other.point().distance(end.point());
-                if (later && (distance <= settings.snapMm() || distance <= settings.gapMm() && looksAt(end, other.point()) && looksAt(other, end.point()))
+                if (later && (distance <= settings.snapMm() || distance <= settings.gapMm() && looksAt(end, other.point()) && looksAt(other,
+                        end.point()))
                         && longEnough(end, other, distance) && isClear(end.point(), other.point())) {
                     pairs.add(new Pair(end, other, distance));
                 }
@@ -157,7 +158,8 @@ final class EndMends {
             changes.add(new LineChange(pair.one.line(), first, List.of(LineEnd.extended(longer, pair.one.atStart(), pair.other.point()))));
         }
         Set<Integer> leansOn = snap || changes.size() == 2 || pair.one.line() == pair.other.line() ? Set.of() : Set.of(pair.other.line());
-        String message = String.format(Locale.ROOT, snap ? "Move the two ends here, %.2f mm apart, together" : "Join the two ends here across a gap of %.2f mm", pair.distanceMm);
+        String message = String.format(Locale.ROOT, snap ? "Move the two ends here, %.2f mm apart, together"
+                : "Join the two ends here across a gap of %.2f mm", pair.distanceMm);
         return mend(snap ? MendKind.SNAP_ENDS : MendKind.JOIN_GAP, first, middle, message, changes, leansOn);
     }
 
@@ -201,11 +203,13 @@ final class EndMends {
         if (back != null && (ahead == null || back.mm <= ahead.mm)) {
             DrawnLine shorter = end.cutBack(line, back.segmentFromEnd, back.at);
             if (shorter != null) {
-                mends.add(mend(MendKind.TRIM_END, line, end.point(), String.format(Locale.ROOT, "Cut this end back by %.2f mm to the line that it crosses", back.mm),
+                mends.add(mend(MendKind.TRIM_END, line, end.point(), String.format(Locale.ROOT,
+                        "Cut this end back by %.2f mm to the line that it crosses", back.mm),
                         List.of(new LineChange(end.line(), line, List.of(shorter))), others(end, back)));
             }
         } else if (ahead != null) {
-            mends.add(mend(MendKind.EXTEND_END, line, end.point(), String.format(Locale.ROOT, "Carry this end on by %.2f mm to the next line", ahead.mm),
+            mends.add(mend(MendKind.EXTEND_END, line, end.point(), String.format(Locale.ROOT, "Carry this end on by %.2f mm to the next line",
+                    ahead.mm),
                     List.of(new LineChange(end.line(), line, List.of(LineEnd.extended(line, end.atStart(), ahead.at)))), others(end, ahead)));
         }
     }

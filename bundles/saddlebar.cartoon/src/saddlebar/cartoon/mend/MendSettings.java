@@ -9,7 +9,8 @@ import saddlebar.model.units.Require;
  * @param gapMm     free ends that look at each other are joined across this, 0 to 50
  * @param extendMm  a free end is carried on so far, 0 to 50
  * @param trimMm    an end is cut back where it runs past a crossing by no more, 0 to 50
- * @param doubledMm a line that lies so near to another is the same line, 0.001 to 0.05: what then ends beside the other is still carried on to it when pieces are made
+ * @param doubledMm a line that lies so near to another is the same line, 0.001 to 0.05: what then ends beside the other is still carried on to it
+ *                  when pieces are made
  * @param metMm     an end so near to a line has met it, 0.001 to 1: pieces are made of it without mending
  * @param dangleMm  an end that runs past a crossing by less is cut off when pieces are made, without mending, 0 to 10
  */

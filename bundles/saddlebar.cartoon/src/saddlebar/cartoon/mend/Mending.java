@@ -18,8 +18,9 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.model.work.Work;
 
 /**
- * Finds what could be mended in a cutline, and does what somebody agreed to. Proposals are made anew for the lines that earlier mends left, so that they always fit; a mend that
- * touches a line which another of the same round has changed waits for the next round. Deterministic. Near to n log n in the number of points, besides one look a mm of line for doubled ones.
+ * Finds what could be mended in a cutline, and does what somebody agreed to. Proposals are made anew for the lines that earlier mends left, so that
+ * they always fit; a mend that touches a line which another of the same round has changed waits for the next round. Deterministic. Near to n log n in
+ * the number of points, besides one look a mm of line for doubled ones.
  */
 public final class Mending {
     private static final int MOST_ROUNDS = 20;
@@ -50,7 +51,8 @@ public final class Mending {
         Map<String, Integer> seen = new HashMap<>();
         return mends.stream().map(mend -> {
             int count = seen.merge(mend.key(), 1, Integer::sum);
-            return count == 1 ? mend : new Mend(mend.key() + " (" + count + ")", mend.kind(), mend.where(), mend.at(), mend.message(), mend.changes(), mend.leansOn());
+            return count == 1 ? mend : new Mend(mend.key() + " (" + count + ")", mend.kind(), mend.where(), mend.at(), mend.message(), mend.changes(),
+                    mend.leansOn());
         }).toList();
     }
 
@@ -127,6 +129,7 @@ public final class Mending {
     }
 
     private static boolean same(DrawnLine one, DrawnLine other) {
-        return one.element().equals(other.element()) && one.line() == other.line() && one.closed() == other.closed() && java.util.Arrays.equals(one.xy(), other.xy());
+        return one.element().equals(other.element()) && one.line() == other.line() && one.closed() == other.closed()
+                && java.util.Arrays.equals(one.xy(), other.xy());
     }
 }
