@@ -120,6 +120,25 @@ class PrintedGlassTest {
         assertThrows(IllegalArgumentException.class, () -> new Matt(film(.5), Double.NaN));
     }
 
+    /** By hand: glass 1, solid .60; .80 needs one half, .60 the solid, .50 is darker than this paint can be. */
+    @Test
+    void coverageForATransmittance() {
+        Spectrum clear = Spectrum.flat(1);
+        assertEquals(.5, Matt.coverageFor(clear, film(.6), Light.D65, .8).orElseThrow(), 1e-12);
+        assertEquals(1, Matt.coverageFor(clear, film(.6), Light.D65, .6).orElseThrow(), 1e-12);
+        assertTrue(Matt.coverageFor(clear, film(.6), Light.D65, .5).isEmpty());
+        assertTrue(Matt.coverageFor(Spectrum.flat(.7), film(.6), Light.D65, .8).isEmpty());
+        assertTrue(Matt.coverageFor(clear, film(1), Light.D65, 1).isEmpty());
+    }
+
+    @Property(tries = 100)
+    void coverageThereAndBack(@ForAll @DoubleRange(min = 0, max = 1) double a) {
+        Spectrum glass = Glass.coloured("amber", Srgb.parse("#dc8a1c").orElseThrow(), 3).transmittance();
+        PaintFilm umber = PaintFilm.coloured("umber", Srgb.parse("#978773").orElseThrow());
+        double shown = Light.A.luminousShare(PrintedGlass.of(glass, List.of(new Matt(umber, a))));
+        assertEquals(a, Matt.coverageFor(glass, umber, Light.A, shown).orElseThrow(), 1e-9);
+    }
+
     /** Yellow where weak, and the stronger the redder: lemon, amber, orange. The band's middle has the density told. */
     @Test
     void silverStainRunsFromLemonToOrange() {
