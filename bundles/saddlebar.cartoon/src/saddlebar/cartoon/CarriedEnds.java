@@ -91,7 +91,7 @@ final class CarriedEnds {
                 }
                 if (distance < least || distance == least && foot != null && near.compareTo(foot) < 0) {
                     least = distance;
-                    foot = near;
+                    foot = near.copy(); // the library hands out an end of the segment itself, which the next step overwrites
                 }
             }
         }

@@ -62,7 +62,7 @@ public final class CutlineProblems {
     }
 
     /** How a drawn line is named: its line in the file if known, and its element. */
-    static String where(DrawnLine line) {
+    public static String where(DrawnLine line) {
         String element = line.element().isBlank() ? "a line of the cutline" : "element " + line.element();
         return line.line() > 0 ? "line " + line.line() + ", " + element : element;
     }

@@ -69,6 +69,15 @@ class CutlineLinesTest {
         assertEquals(1, strict.pieces().size());
     }
 
+    /** Nearest is a corner of the other line: the end goes to that corner and nowhere else. */
+    @Test
+    void endAHairShortOfACornerIsCarriedOnToIt() {
+        Cartoon cartoon = Drawings.make(Drawings.rectangle("left", 0, 0, 50, 50), Drawings.rectangle("below", 50, 50, 50, 50),
+                Drawings.line("around", 50, 0, 100, 0, 100, 49.96));
+        assertEquals(3, cartoon.pieces().size());
+        cartoon.pieces().forEach(piece -> assertEquals(2500, piece.areaMm2(), 1e-6));
+    }
+
     @ParameterizedTest
     @CsvSource({"0.2, false", "0.49, false", "0.6, true", "3, true"})
     void endPastACrossing(double beyond, boolean told) {

@@ -141,4 +141,12 @@ class CommandsInOsgiTest {
         assertTrue(out.toString().contains("\"sheets\": 2"), out.toString());
         assertEquals(3, run("gang", items.toString(), "--sheet", "90x90", "--seconds", "0.2", "--progress", "none"), err.toString());
     }
+
+    /** Half of clear glass under linear gray 128 lets .60793 through (Murray 1936 by hand): the tables of the colour bundle are found in its jar. */
+    @Test
+    void colourOfAMatt() throws InvalidSyntaxException {
+        assertEquals(0, run("colour", "--glass", "#ffffff", "--paint", "#808080", "--coverage", "0.5", "--light", "D65,A,dusk", "--json"), err.toString());
+        assertTrue(out.toString().contains("\"srgb\": \"#cdcdcd\""), out.toString());
+        assertEquals(2, run("colour", "--glass", "#ffffff", "--paint", "#80808", "--coverage", "0.5"), err.toString());
+    }
 }

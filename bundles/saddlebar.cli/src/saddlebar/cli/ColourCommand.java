@@ -48,7 +48,8 @@ public final class ColourCommand implements BenchCommand {
             description = "Paint by its name in the studio tables, or the colour of a solid over clear glass as #rrggbb; several may be given.")
     private List<String> paintWords;
 
-    @Option(names = "--coverage", required = true, paramLabel = "A", description = "Share of the glass that the paint truly covers, 0 to 1; one for each paint.")
+    @Option(names = "--coverage", required = true, paramLabel = "A",
+            description = "Share of the glass that the paint truly covers, 0 to 1; one for each paint.")
     private List<Double> coverages;
 
     @Option(names = "--gain", paramLabel = "S", defaultValue = "0",
@@ -72,11 +73,14 @@ public final class ColourCommand implements BenchCommand {
     private CommonOptions common;
 
     /** The JSON document: the first light at the top, each light in its row. */
-    record Answer(List<Double> lab, String srgb, double transmittance, double deltaE2000, String comparedWith, String verdict, boolean outOfGamut, String light,
-            String adaptation, String glass, double thicknessMm, List<String> paints, List<Double> coverage, List<LightRow> lights, List<String> notes) {
+    record Answer(List<Double> lab, String srgb, double transmittance, double deltaE2000, String comparedWith, String verdict, boolean outOfGamut,
+            String light,
+            String adaptation, String glass, double thicknessMm, List<String> paints, List<Double> coverage, List<LightRow> lights,
+                    List<String> notes) {
     }
 
-    record LightRow(String light, List<Double> lab, List<Double> xyz, String srgb, String srgbUnadapted, double transmittance, double deltaE2000, boolean outOfGamut) {
+    record LightRow(String light, List<Double> lab, List<Double> xyz, String srgb, String srgbUnadapted, double transmittance, double deltaE2000,
+            boolean outOfGamut) {
     }
 
     @Override
@@ -101,13 +105,16 @@ public final class ColourCommand implements BenchCommand {
         boolean missed = approved != null && worst == ColourMatch.Verdict.DIFFERENT;
         String with = approved != null ? approvedWord.toLowerCase(Locale.ROOT) : "bare glass";
         String verdict = ColourMatch.verdictOf(first.deltaE2000).words();
-        common.answer(new Answer(first.lab, first.srgb, first.transmittance, first.deltaE2000, with, verdict, first.outOfGamut, first.light, "Bradford", glass.name(),
-                glass.thicknessMm(), matts.stream().map(matt -> matt.film().name()).toList(), covered, rows, notes), words(glass, matts, rows, with, notes));
+        common.answer(new Answer(first.lab, first.srgb, first.transmittance, first.deltaE2000, with, verdict, first.outOfGamut, first.light,
+                "Bradford", glass.name(),
+                glass.thicknessMm(), matts.stream().map(matt -> matt.film().name()).toList(), covered, rows, notes), words(glass, matts, rows, with,
+                        notes));
         return missed ? ATTENTION : DONE;
     }
 
     private static LightRow row(Light light, Appearance seen, Lab other) {
-        return new LightRow(light.name(), List.of(seen.lab().l(), seen.lab().a(), seen.lab().b()), List.of(seen.xyz().x(), seen.xyz().y(), seen.xyz().z()),
+        return new LightRow(light.name(), List.of(seen.lab().l(), seen.lab().a(), seen.lab().b()), List.of(seen.xyz().x(), seen.xyz().y(),
+                seen.xyz().z()),
                 seen.screen().shown().hex(), seen.unadapted().shown().hex(), seen.transmittance(), ColourMatch.of(seen.lab(), other).deltaE2000(),
                 seen.screen().outOfGamut());
     }
@@ -143,7 +150,8 @@ public final class ColourCommand implements BenchCommand {
 
     private List<Double> covered() {
         if (coverages.size() != paintWords.size()) {
-            throw common.wrong("There are " + paintWords.size() + " paints and " + coverages.size() + " coverages: give one --coverage for each --paint.");
+            throw common.wrong("There are " + paintWords.size() + " paints and " + coverages.size()
+                    + " coverages: give one --coverage for each --paint.");
         }
         if (paintWords.size() > PrintedGlass.MOST_MATTS) {
             throw common.wrong("--paint may be given at most " + PrintedGlass.MOST_MATTS + " times.");
@@ -178,7 +186,8 @@ public final class ColourCommand implements BenchCommand {
         } else {
             GlassStock stock = tables.glass(glassWord).orElseThrow(() -> unknown("--glass", glassWord, tables.glassNames()));
             if (measuredMm != null) {
-                throw common.wrong("--measured-mm goes with a #rrggbb or a spectrum; the studio tables know the thickness of '" + stock.getName() + "'.");
+                throw common.wrong("--measured-mm goes with a #rrggbb or a spectrum; the studio tables know the thickness of '" + stock.getName()
+                        + "'.");
             }
             glass = Glass.coloured(stock.getName(), Srgb.parse(stock.getColour()).orElseThrow(), stock.getThicknessMm());
             notes.add("only the glass's colour in daylight is known: its spectrum is a plausible one, other lights are an estimate");
@@ -219,7 +228,8 @@ public final class ColourCommand implements BenchCommand {
 
     private static void caution(Paint paint, List<String> notes) {
         String caution = "'" + paint.getName() + "' contains " + (paint.isContainsLead() && paint.isContainsCadmium() ? "lead and cadmium"
-                : paint.isContainsLead() ? "lead" : "cadmium") + ": wet-clean its dust, wear a fitted respirator, keep it off anything that touches food";
+                : paint.isContainsLead() ? "lead" : "cadmium")
+                        + ": wet-clean its dust, wear a fitted respirator, keep it off anything that touches food";
         if (!notes.contains(caution)) {
             notes.add(caution);
         }
@@ -230,17 +240,20 @@ public final class ColourCommand implements BenchCommand {
     }
 
     private RuntimeException unknown(String option, String word, List<String> names) {
-        return common.wrong(option + " '" + word + "' is not in the studio tables" + (names.isEmpty() ? ", which the launcher did not name; give #rrggbb."
+        return common.wrong(option + " '" + word + "' is not in the studio tables" + (names.isEmpty()
+                ? ", which the launcher did not name; give #rrggbb."
                 : "; they have " + String.join(", ", names) + ". Or give #rrggbb."));
     }
 
     private static List<String> words(Glass glass, List<Matt> matts, List<LightRow> rows, String with, List<String> notes) {
         List<String> words = new ArrayList<>();
         words.add(glass.name() + ", " + Units.plain(glass.thicknessMm()) + " mm, with "
-                + String.join(" and ", matts.stream().map(m -> String.format(Locale.ROOT, "%s covering %.1f %%", m.film().name(), 100 * m.coverage())).toList()));
+                + String.join(" and ", matts.stream().map(m -> String.format(Locale.ROOT, "%s covering %.1f %%", m.film().name(),
+                        100 * m.coverage())).toList()));
         for (LightRow row : rows) {
             String verdict = with.startsWith("#") ? " (" + ColourMatch.verdictOf(row.deltaE2000).words() + ")" : "";
-            words.add(String.format(Locale.ROOT, "  %s: %s, L* %.2f a* %.2f b* %.2f, lets through %.1f %%, CIEDE2000 %.2f from %s%s%s", row.light, row.srgb, row.lab.get(0),
+            words.add(String.format(Locale.ROOT, "  %s: %s, L* %.2f a* %.2f b* %.2f, lets through %.1f %%, CIEDE2000 %.2f from %s%s%s", row.light,
+                    row.srgb, row.lab.get(0),
                     row.lab.get(1), row.lab.get(2), 100 * row.transmittance, row.deltaE2000, with, verdict,
                     row.outOfGamut ? "; stronger than the screen can show" : ""));
         }

@@ -63,7 +63,10 @@ class ColourCommandTest {
         return JsonParser.parseString(out.toString(StandardCharsets.UTF_8)).getAsJsonObject();
     }
 
-    /** Murray 1936 on neutral colours: half of clear (1) under linear gray 128 (.21586) is .60793; its sRGB by IEC 61966-2-1 is .80242 x 255 = 204.6, code 205. */
+    /**
+     * Murray 1936 on neutral colours: half of clear (1) under linear gray 128 (.21586) is .60793; its sRGB by IEC 61966-2-1 is .80242 x 255 = 204.6,
+     * code 205.
+     */
     @Test
     void neutralByHand() {
         JsonObject answer = json("--glass", "#ffffff", "--paint", "#808080", "--coverage", "0.5");
@@ -89,7 +92,8 @@ class ColourCommandTest {
     void severalPaintsGainAndThickness() {
         double one = json("--glass", "clear", "--paint", "umber matt", "--coverage", ".5").get("transmittance").getAsDouble();
         double gained = json("--glass", "clear", "--paint", "umber matt", "--coverage", ".5", "--gain", ".15").get("transmittance").getAsDouble();
-        double two = json("--glass", "clear", "--paint", "umber matt", "--coverage", ".5", "--paint", "pale matt", "--coverage", ".5").get("transmittance").getAsDouble();
+        double two = json("--glass", "clear", "--paint", "umber matt", "--coverage", ".5", "--paint", "pale matt", "--coverage",
+                ".5").get("transmittance").getAsDouble();
         double thin = json("--glass", "amber", "--paint", "#808080", "--coverage", ".5", "--thickness-mm", "2").get("transmittance").getAsDouble();
         double thick = json("--glass", "amber", "--paint", "#808080", "--coverage", ".5", "--thickness-mm", "6").get("transmittance").getAsDouble();
         assertTrue(gained < one && two < one && thick < thin);
@@ -98,9 +102,11 @@ class ColourCommandTest {
     @Test
     void spectrumFromAFile() throws IOException {
         Path file = folder.resolve("gray.csv");
-        Files.writeString(file, "nm,percent\n380,60\n400,60\n420,60\n440,60\n460,60\n480,60\n500,60\n520,60\n540,60\n560,60\n580,60\n600,60\n620,60\n640,60\n660,60\n680,60\n700,60\n");
+        Files.writeString(file,
+                "nm,percent\n380,60\n400,60\n420,60\n440,60\n460,60\n480,60\n500,60\n520,60\n540,60\n560,60\n580,60\n600,60\n620,60\n640,60\n660,60\n680,60\n700,60\n");
         assertEquals(.6, json("--glass", file.toString(), "--paint", "#000000", "--coverage", "0").get("transmittance").getAsDouble(), 1e-9);
-        assertEquals(.52064, json("--glass", file.toString(), "--paint", "#000000", "--coverage", "0", "--thickness-mm", "4").get("transmittance").getAsDouble(), 1e-5);
+        assertEquals(.52064, json("--glass", file.toString(), "--paint", "#000000", "--coverage", "0", "--thickness-mm",
+                "4").get("transmittance").getAsDouble(), 1e-5);
         Files.writeString(file, "nm,percent\n380,60\n400,x\n");
         assertEquals(3, run("colour", "--glass", file.toString(), "--paint", "#000000", "--coverage", "0"));
         assertTrue(err.toString(StandardCharsets.UTF_8).startsWith("gray.csv:3: 'x' is no number; "), err.toString(StandardCharsets.UTF_8));
@@ -109,15 +115,19 @@ class ColourCommandTest {
 
     @Test
     void whatWasApproved() {
-        assertEquals(0, run("colour", "--glass", "amber", "--paint", "#808080", "--coverage", "0", "--approved", "#dc8a1c"), err.toString(StandardCharsets.UTF_8));
+        assertEquals(0, run("colour", "--glass", "amber", "--paint", "#808080", "--coverage", "0", "--approved", "#dc8a1c"),
+                err.toString(StandardCharsets.UTF_8));
         assertEquals(1, run("colour", "--glass", "amber", "--paint", "#808080", "--coverage", "0", "--approved", "#14556b"));
         assertTrue(out.toString(StandardCharsets.UTF_8).contains("another colour"));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"--glass,#12345,--paint,#808080,--coverage,0.5", "--glass,no such glass,--paint,#808080,--coverage,0.5", "--glass,amber,--paint,mud,--coverage,0.5",
-            "--glass,amber,--paint,#808080,--coverage,1.5", "--glass,amber,--paint,#808080,--coverage,NaN", "--glass,amber,--paint,#808080,--coverage,much",
-            "--glass,amber,--paint,#808080", "--glass,amber,--paint,#808080,--coverage,0.5,--light,moon", "--glass,amber,--paint,#808080,--coverage,0.5,--light,3000K",
+    @ValueSource(strings = {"--glass,#12345,--paint,#808080,--coverage,0.5", "--glass,no such glass,--paint,#808080,--coverage,0.5",
+            "--glass,amber,--paint,mud,--coverage,0.5",
+            "--glass,amber,--paint,#808080,--coverage,1.5", "--glass,amber,--paint,#808080,--coverage,NaN",
+                    "--glass,amber,--paint,#808080,--coverage,much",
+            "--glass,amber,--paint,#808080", "--glass,amber,--paint,#808080,--coverage,0.5,--light,moon",
+                    "--glass,amber,--paint,#808080,--coverage,0.5,--light,3000K",
             "--glass,amber,--paint,#808080,--coverage,0.5,--thickness-mm,0", "--glass,amber,--paint,#808080,--coverage,0.5,--measured-mm,3",
             "--glass,amber,--paint,#808080,--coverage,0.5,--approved,green", "--glass,amber,--paint,#808080,--coverage,0.5,--gain,2",
             "--glass,amber,--paint,#808080,--coverage,0.5,--paint,#111111", "--paint,#808080,--coverage,0.5"})

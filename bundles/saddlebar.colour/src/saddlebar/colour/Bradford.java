@@ -1,8 +1,9 @@
 package saddlebar.colour;
 
 /**
- * The eye gets used to its light: what was white under one light is white under the other. Linear Bradford transform: cone-like responses scaled by the ratio of
- * the whites. Source: Lam, Metamerism and colour constancy, thesis, University of Bradford, 1985; the linear form is that of ICC.1 (profiles), Annex E.
+ * The eye gets used to its light: what was white under one light is white under the other. Linear Bradford transform: cone-like responses scaled by
+ * the ratio of the whites. Source: Lam, Metamerism and colour constancy, thesis, University of Bradford, 1985; the linear form is that of ICC.1
+ * (profiles), Annex E.
  *
  * @param from white under which the colour was seen
  * @param to   white under which it will be shown

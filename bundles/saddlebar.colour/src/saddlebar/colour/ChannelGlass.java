@@ -5,8 +5,8 @@ import java.util.Objects;
 import saddlebar.model.units.Require;
 
 /**
- * An approximation, for quick looks only: the thickness rule of {@link Glass} on the three linear values of a screen colour instead of on every wavelength. Exact for
- * neutral glass; deep colours come out too pure and turn in hue. Where a result is kept or told, use {@link Glass}.
+ * An approximation, for quick looks only: the thickness rule of {@link Glass} on the three linear values of a screen colour instead of on every
+ * wavelength. Exact for neutral glass; deep colours come out too pure and turn in hue. Where a result is kept or told, use {@link Glass}.
  *
  * @param colour          linear light through the sheet, faces included, 0 to 1 each
  * @param thicknessMm     thickness at which the colour was taken, 0.1 to 100

@@ -1,9 +1,9 @@
 package saddlebar.colour;
 
 /**
- * CIEDE2000 with all weights 1. Sources: CIE 142-2001; ISO/CIE 11664-6; Sharma, Wu, Dalal, The CIEDE2000 Color-Difference Formula: Implementation Notes,
- * Supplementary Test Data, and Mathematical Observations, Color Res. Appl. 30(1), 2005, 21-30, whose equations these are. Symmetric in its colours. Made for small
- * differences (below about 5); a large number says only "far apart".
+ * CIEDE2000 with all weights 1. Sources: CIE 142-2001; ISO/CIE 11664-6; Sharma, Wu, Dalal, The CIEDE2000 Color-Difference Formula: Implementation
+ * Notes, Supplementary Test Data, and Mathematical Observations, Color Res. Appl. 30(1), 2005, 21-30, whose equations these are. Symmetric in its
+ * colours. Made for small differences (below about 5); a large number says only "far apart".
  */
 public final class ColourDifference {
     private static final double POWER_25_7 = 6103515625.0;

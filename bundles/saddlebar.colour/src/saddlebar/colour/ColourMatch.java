@@ -3,8 +3,8 @@ package saddlebar.colour;
 import java.util.Objects;
 
 /**
- * How near a colour comes to what was approved. The limits 1 and 3 are common practice without a published source: about 1 is just seen side by side, 2 to 3 is
- * taken between pieces of one colour.
+ * How near a colour comes to what was approved. The limits 1 and 3 are common practice without a published source: about 1 is just seen side by side,
+ * 2 to 3 is taken between pieces of one colour.
  *
  * @param deltaE2000 CIEDE2000
  * @param verdict    in words

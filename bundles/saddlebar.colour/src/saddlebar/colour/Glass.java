@@ -5,12 +5,12 @@ import java.util.Objects;
 import saddlebar.model.units.Require;
 
 /**
- * Clear coloured glass: what a sheet of one thickness lets through, air to air, and from that any other thickness. Each face loses R = ((n-1)/(n+1))^2 to reflection
- * (Fresnel, light square to the face), both with their inter-reflections (1-R)/(1+R); between them T falls by Beer and Lambert at every wavelength:
- * T(d) = F tau^(d/d0), F = (1-R)/(1+R), tau = T(d0)/F.
+ * Clear coloured glass: what a sheet of one thickness lets through, air to air, and from that any other thickness. Each face loses R =
+ * ((n-1)/(n+1))^2 to reflection (Fresnel, light square to the face), both with their inter-reflections (1-R)/(1+R); between them T falls by Beer and
+ * Lambert at every wavelength: T(d) = F tau^(d/d0), F = (1-R)/(1+R), tau = T(d0)/F.
  *
- * <p>Limits: opal and streaky glass scatter and do not follow Beer and Lambert; texture changes what is seen through, hardly the colour. A reading brighter than F (a
- * scanner's white, or rounding) is kept as it is at every thickness.
+ * <p>Limits: opal and streaky glass scatter and do not follow Beer and Lambert; texture changes what is seen through, hardly the colour. A reading
+ * brighter than F (a scanner's white, or rounding) is kept as it is at every thickness.
  *
  * @param name            as told to people
  * @param transmittance   0 to 1, measured at {@code thicknessMm}, faces included

@@ -8,8 +8,8 @@ public final class GlassLayers {
     }
 
     /**
-     * Fused, or joined by resin of the same index: the internal transmittances multiply and only the two outer faces reflect, (1-R1)(1-R2)/(1-R1 R2). What the joints
-     * reflect is left out: (n1-n2)^2/(n1+n2)^2 is below 0.1 % up to a difference of 0.1 in index.
+     * Fused, or joined by resin of the same index: the internal transmittances multiply and only the two outer faces reflect, (1-R1)(1-R2)/(1-R1 R2).
+     * What the joints reflect is left out: (n1-n2)^2/(n1+n2)^2 is below 0.1 % up to a difference of 0.1 in index.
      *
      * @param sheets front to back, at least one
      */
@@ -24,7 +24,10 @@ public final class GlassLayers {
         return passed;
     }
 
-    /** With air between: the full transmittances multiply; light thrown to and fro between the sheets is left out (at most R^2 = 0.2 % a gap at n = 1.52). */
+    /**
+     * With air between: the full transmittances multiply; light thrown to and fro between the sheets is left out (at most R^2 = 0.2 % a gap at n =
+     * 1.52).
+     */
     public static Spectrum withAir(List<Glass> sheets) {
         Spectrum passed = Spectrum.flat(1);
         for (Glass sheet : requireSome(sheets)) {

@@ -5,8 +5,8 @@ import java.util.Objects;
 import saddlebar.model.units.Require;
 
 /**
- * The light behind the glass, seen by the CIE 1931 2 degree observer. X = K sum S T xbar and so on, K = 100 / sum S ybar, 380 to 780 nm by 5 nm (CIE 015;
- * ISO/CIE 11664-1 and -2).
+ * The light behind the glass, seen by the CIE 1931 2 degree observer. X = K sum S T xbar and so on, K = 100 / sum S ybar, 380 to 780 nm by 5 nm (CIE
+ * 015; ISO/CIE 11664-1 and -2).
  *
  * @param name  as told to people and in files
  * @param power relative spectral power
@@ -22,7 +22,10 @@ public record Light(String name, Spectrum power) {
     public static final Light A = new Light("A", Spectrum.of(CieTable.OBSERVER.column("A")));
     /** Equal energy at every wavelength: not a real light, but a check. */
     public static final Light E = new Light("E", Spectrum.flat(100));
-    /** Colour temperature taken for dusk. Studio setting, no source: clear twilight sky is bluer than the north sky by day and differs from evening to evening. */
+    /**
+     * Colour temperature taken for dusk. Studio setting, no source: clear twilight sky is bluer than the north sky by day and differs from evening to
+     * evening.
+     */
     public static final double DUSK_K = 12_000;
     public static final double LEAST_DAYLIGHT_K = 4000;
     public static final double MOST_DAYLIGHT_K = 25_000;
@@ -41,8 +44,8 @@ public record Light(String name, Spectrum power) {
     }
 
     /**
-     * Daylight of a correlated colour temperature: S = S0 + M1 S1 + M2 S2 with M1 and M2 from the chromaticity of the daylight locus, both rounded to three decimals
-     * as CIE 015 does. Source: CIE 015, Colorimetry; Judd, MacAdam, Wyszecki, J. Opt. Soc. Am. 54, 1964.
+     * Daylight of a correlated colour temperature: S = S0 + M1 S1 + M2 S2 with M1 and M2 from the chromaticity of the daylight locus, both rounded to
+     * three decimals as CIE 015 does. Source: CIE 015, Colorimetry; Judd, MacAdam, Wyszecki, J. Opt. Soc. Am. 54, 1964.
      *
      * @param cctK correlated colour temperature in K, 4000 to 25000, the range of the formula; D65 has 6504
      */

@@ -7,8 +7,8 @@ import saddlebar.model.units.Require;
 /**
  * A solid of fired paint, enamel or stain: the share of the glass's light that it lets through.
  *
- * <p>Thicker films by Beer and Lambert at every wavelength. That holds for clear enamels; paint with scattering pigment darkens a little less than told when thick,
- * and coverage in real firings is uneven: measure a wedge where it matters.
+ * <p>Thicker films by Beer and Lambert at every wavelength. That holds for clear enamels; paint with scattering pigment darkens a little less than
+ * told when thick, and coverage in real firings is uneven: measure a wedge where it matters.
  *
  * @param name          as told to people
  * @param transmittance of the solid over bare glass, 0 to 1: light through painted glass / light through bare glass

@@ -5,13 +5,13 @@ import saddlebar.model.problem.Refusal;
 /**
  * A spectrum for a colour of which no spectrum was measured: the smoothest between 0 and 1 that has exactly this colour in daylight (D65).
  *
- * <p>With T = (1 + tanh z)/2 the sum of (z[i+1] - z[i])^2 is made least under the condition that X, Y and Z come out: Newton's method on the Lagrange conditions, 84
- * unknowns. Where Newton does not settle at once, the colour is approached from the gray of its lightness in steps. Source: Burns, Numerical methods for smoothest
- * reflectance reconstruction, Color Res. Appl. 45, 2020 (least hyperbolic tangent slope squared); made for reflectance, used here for transmittance, which has the same
- * bounds.
+ * <p>With T = (1 + tanh z)/2 the sum of (z[i+1] - z[i])^2 is made least under the condition that X, Y and Z come out: Newton's method on the Lagrange
+ * conditions, 84 unknowns. Where Newton does not settle at once, the colour is approached from the gray of its lightness in steps. Source: Burns,
+ * Numerical methods for smoothest reflectance reconstruction, Color Res. Appl. 45, 2020 (least hyperbolic tangent slope squared); made for
+ * reflectance, used here for transmittance, which has the same bounds.
  *
- * <p>Limits: infinitely many spectra have one colour. The one found is right in the light it was measured in and plausible in others; real glass with narrow bands
- * (cobalt blue, neodymium) looks different under a lamp than told here. Measure the spectrum where that matters.
+ * <p>Limits: infinitely many spectra have one colour. The one found is right in the light it was measured in and plausible in others; real glass with
+ * narrow bands (cobalt blue, neodymium) looks different under a lamp than told here. Measure the spectrum where that matters.
  */
 public final class PlausibleSpectrum {
     private static final int BANDS = Spectrum.BANDS;

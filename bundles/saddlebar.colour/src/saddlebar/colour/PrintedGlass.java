@@ -5,12 +5,14 @@ import java.util.List;
 import saddlebar.model.units.Require;
 
 /**
- * Glass with one or several halftoned matts, as the eye sees it from where dots can no longer be told apart. Light adds up over the area: every overlap of inks is a
- * colour of its own (Neugebauer, Die theoretischen Grundlagen des Mehrfarbenbuchdrucks, Z. wiss. Photogr. 36, 1937), its share that of independent dots (Demichel,
- * 1924): the product of a for each ink that is there and 1-a for each that is not. Both from memory of the sources.
+ * Glass with one or several halftoned matts, as the eye sees it from where dots can no longer be told apart. Light adds up over the area: every
+ * overlap of inks is a colour of its own (Neugebauer, Die theoretischen Grundlagen des Mehrfarbenbuchdrucks, Z. wiss. Photogr. 36, 1937), its share
+ * that of independent dots (Demichel, 1924): the product of a for each ink that is there and 1-a for each that is not. Both from memory of the
+ * sources.
  *
- * <p>Screens of one ruling at nearly one angle are not independent: their true shares change over the moire. With n = 1 the shares add up in transmittance, as they do
- * where light passes paint and glass once and does not spread; n above 1 (Yule and Nielsen, TAGA Proc. 3, 1951) is for proofs on paper, 1.6 to 2.
+ * <p>Screens of one ruling at nearly one angle are not independent: their true shares change over the moire. With n = 1 the shares add up in
+ * transmittance, as they do where light passes paint and glass once and does not spread; n above 1 (Yule and Nielsen, TAGA Proc. 3, 1951) is for
+ * proofs on paper, 1.6 to 2.
  */
 public final class PrintedGlass {
     public static final int MOST_MATTS = 8;

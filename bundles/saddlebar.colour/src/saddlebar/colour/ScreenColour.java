@@ -1,8 +1,9 @@
 package saddlebar.colour;
 
 /**
- * A colour brought to the screen. One that the screen cannot show keeps its lightness and CIELAB hue and loses chroma until it can (by bisection to 1e-9 of the
- * chroma); that is marked, since the glass will be stronger than the picture. CIELAB hue is not quite seen hue: strong blues turn a little to violet.
+ * A colour brought to the screen. One that the screen cannot show keeps its lightness and CIELAB hue and loses chroma until it can (by bisection to
+ * 1e-9 of the chroma); that is marked, since the glass will be stronger than the picture. CIELAB hue is not quite seen hue: strong blues turn a
+ * little to violet.
  *
  * @param shown       what the screen shows, 0 to 1 each
  * @param outOfGamut  whether the screen cannot show the colour itself

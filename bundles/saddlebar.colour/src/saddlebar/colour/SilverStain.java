@@ -3,13 +3,13 @@ package saddlebar.colour;
 import saddlebar.model.units.Require;
 
 /**
- * Silver stain as an absorption of its own: tiny silver particles in the skin of the glass take away violet and blue, more of it with every firing, so that the colour
- * runs from lemon to amber to orange. One band in photon energy E = 1239.84/nm eV: density D = D0 (w/2)^2 / ((E - E0)^2 + (w/2)^2) (the shape of a small metal sphere's
- * resonance: Kreibig and Vollmer, Optical Properties of Metal Clusters, 1995; from memory).
+ * Silver stain as an absorption of its own: tiny silver particles in the skin of the glass take away violet and blue, more of it with every firing,
+ * so that the colour runs from lemon to amber to orange. One band in photon energy E = 1239.84/nm eV: density D = D0 (w/2)^2 / ((E - E0)^2 + (w/2)^2)
+ * (the shape of a small metal sphere's resonance: Kreibig and Vollmer, Optical Properties of Metal Clusters, 1995; from memory).
  *
- * <p>Sources for the place of the band: about 410 nm in silver-exchanged and annealed soda-lime-silica glass, 425 nm after exchange in nitrate (abstracts of measurements
- * published 2006 to 2009); deep stains on float glass measured to 450. Width and density of a stain are studio settings without a source. Where a stained sample was
- * measured, use its colour or spectrum as a {@link PaintFilm} instead.
+ * <p>Sources for the place of the band: about 410 nm in silver-exchanged and annealed soda-lime-silica glass, 425 nm after exchange in nitrate
+ * (abstracts of published measurements); deep stains on float glass measured to 450. Width and density of a stain are studio settings
+ * without a source. Where a stained sample was measured, use its colour or spectrum as a {@link PaintFilm} instead.
  *
  * @param peakNm  middle of the band, 390 to 460 nm
  * @param widthEv full width at half height in eV, 0.2 to 1.5

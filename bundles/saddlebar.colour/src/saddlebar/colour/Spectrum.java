@@ -8,8 +8,8 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.model.units.Require;
 
 /**
- * A quantity over the visible wavelengths: the share that glass or paint lets through, or the relative power of a light. One value each 5 nm from 380 to 780 nm,
- * the range and step of the CIE tables that it is weighed with.
+ * A quantity over the visible wavelengths: the share that glass or paint lets through, or the relative power of a light. One value each 5 nm from 380
+ * to 780 nm, the range and step of the CIE tables that it is weighed with.
  */
 public final class Spectrum {
     public static final int FIRST_NM = 380;
@@ -71,7 +71,8 @@ public final class Spectrum {
         double[] clean = new double[shares.length];
         for (int i = 0; i < nm.length; i++) {
             if (i > 0 && !(nm[i] > nm[i - 1] && nm[i] - nm[i - 1] <= WIDEST_STEP_NM)) {
-                throw new Refusal(where, "the wavelength " + nm[i] + " nm does not follow " + nm[i - 1] + " nm", "give them ascending, at most 20 nm apart");
+                throw new Refusal(where, "the wavelength " + nm[i] + " nm does not follow " + nm[i - 1] + " nm",
+                        "give them ascending, at most 20 nm apart");
             }
             if (!(shares[i] >= -0.02 && shares[i] <= 1.02)) {
                 throw new Refusal(where, "the transmittance at " + nm[i] + " nm is " + shares[i], "write shares from 0 to 1, not per cent");

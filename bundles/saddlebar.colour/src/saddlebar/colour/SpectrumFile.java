@@ -7,8 +7,8 @@ import java.util.Locale;
 import saddlebar.model.problem.Refusal;
 
 /**
- * A measured transmittance as text: CSV whose first row names the columns {@code nm} and {@code transmittance} (shares from 0 to 1) or {@code percent}; lines that begin
- * with {@code #} are remarks. Other columns are passed over.
+ * A measured transmittance as text: CSV whose first row names the columns {@code nm} and {@code transmittance} (shares from 0 to 1) or {@code
+ * percent}; lines that begin with {@code #} are remarks. Other columns are passed over.
  */
 public final class SpectrumFile {
     private static final String NM = "nm";
@@ -43,7 +43,8 @@ public final class SpectrumFile {
             if (names == null) {
                 names = List.of(cells).stream().map(cell -> cell.strip().toLowerCase(Locale.ROOT).replace("\uFEFF", "")).toList();
                 if (!names.contains(NM) || names.contains(SHARE) == names.contains(PERCENT)) {
-                    throw new Refusal(name + ":" + number, "the first row names no columns nm and transmittance", "write nm,transmittance with shares from 0 to 1, or nm,percent");
+                    throw new Refusal(name + ":" + number, "the first row names no columns nm and transmittance",
+                            "write nm,transmittance with shares from 0 to 1, or nm,percent");
                 }
                 continue;
             }

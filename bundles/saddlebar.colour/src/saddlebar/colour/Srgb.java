@@ -6,7 +6,8 @@ import java.util.Optional;
 import saddlebar.model.units.Require;
 
 /**
- * A colour of the sRGB screen as linear light (IEC 61966-2-1:1999), not as code values. Values outside 0 to 1 are colours that the screen cannot show.
+ * A colour of the sRGB screen as linear light (IEC 61966-2-1:1999), not as code values. Values outside 0 to 1 are colours that the screen cannot
+ * show.
  *
  * @param red   linear red, 1 in full
  * @param green linear green

@@ -12,7 +12,10 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 
 class GlassTest {
-    /** Fresnel at n = 1.52: 0.042580 a face, 0.918318 for a clear sheet; 0.60 at 3 mm is 0.69145 at 2 and 0.52064 at 4 (arithmetic of the formula by hand). */
+    /**
+     * Fresnel at n = 1.52: 0.042580 a face, 0.918318 for a clear sheet; 0.60 at 3 mm is 0.69145 at 2 and 0.52064 at 4 (arithmetic of the formula by
+     * hand).
+     */
     @Test
     void thickness() {
         Glass glass = Glass.measured("tint", Spectrum.flat(.60), 3);

@@ -10,7 +10,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LightTest {
-    /** White points of CIE 015: D65 95.047 100 108.883, A 109.850 100 35.585; the 5 nm table over 380 to 780 nm gives these a little lower. E: 100 each by definition. */
+    /**
+     * White points of CIE 015: D65 95.047 100 108.883, A 109.850 100 35.585; the 5 nm table over 380 to 780 nm gives these a little lower. E: 100
+     * each by definition.
+     */
     @ParameterizedTest
     @CsvSource({"D65,95.043,108.880,.31272,.32903", "A,109.849,35.583,.44758,.40745", "E,100.001,100.001,.33333,.33333"})
     void whitePoints(String name, double x, double z, double cx, double cy) {
@@ -23,7 +26,10 @@ class LightTest {
         assertEquals(cy, white.chromaticityY(), 1e-5);
     }
 
-    /** D65 is the daylight of 6500 x 1.4388/1.4380 K: the formula gives the standard's own table (ISO/CIE 11664-2), which comes from another file here. */
+    /**
+     * D65 is the daylight of 6500 x 1.4388/1.4380 K: the formula gives the standard's own table (ISO/CIE 11664-2), which comes from another file
+     * here.
+     */
     @Test
     void formulaGivesTheTableOfD65() {
         assertArrayEquals(Light.D65.power().toArray(), Light.daylight(6500 * 1.4388 / 1.4380).power().toArray(), 0.001);

@@ -38,7 +38,8 @@ class PlausibleSpectrumTest {
     }
 
     @Property(tries = 150)
-    void exactNearTheEdges(@ForAll @IntRange(min = 0, max = 2) int r, @ForAll @IntRange(min = 253, max = 255) int g, @ForAll @IntRange(min = 0, max = 255) int b) {
+    void exactNearTheEdges(@ForAll @IntRange(min = 0, max = 2) int r, @ForAll @IntRange(min = 253, max = 255) int g, @ForAll @IntRange(min = 0,
+            max = 255) int b) {
         assertTrue(miss(Srgb.ofCodes(r, g, b)) < 1e-6);
         assertTrue(miss(Srgb.ofCodes(g, g, b)) < 1e-6);
         assertTrue(miss(Srgb.ofCodes(b, r, g)) < 1e-6);
@@ -62,7 +63,10 @@ class PlausibleSpectrumTest {
         assertEquals(0, PlausibleSpectrum.of("black", Srgb.parse("#000000").orElseThrow()).most(), 1e-9);
     }
 
-    /** Slow and obvious: no other spectrum of the same colour, made by adding what the eye does not see, is smoother in the measure that is made least. */
+    /**
+     * Slow and obvious: no other spectrum of the same colour, made by adding what the eye does not see, is smoother in the measure that is made
+     * least.
+     */
     @Property(tries = 60)
     void noOtherSpectrumOfTheColourIsSmoother(@ForAll @IntRange(min = 20, max = 235) int r, @ForAll @IntRange(min = 20, max = 235) int g,
             @ForAll @IntRange(min = 20, max = 235) int b, @ForAll @IntRange(min = 0, max = 1 << 20) int seed) {
@@ -130,8 +134,9 @@ class PlausibleSpectrumTest {
     }
 
     /**
-     * How far off in other lights: measured spectra of strong colours (CIE 013.3, samples 9 to 12) are reduced to their colour in daylight, made a spectrum again, and both seen
-     * under a lamp and at dusk. The figures are what the method reaches on them, no promise for glass with narrow bands.
+     * How far off in other lights: measured spectra of strong colours (CIE 013.3, samples 9 to 12) are reduced to their colour in daylight, made a
+     * spectrum again, and both seen under a lamp and at dusk. The figures are what the method reaches on them, no promise for glass with narrow
+     * bands.
      */
     @ParameterizedTest
     @CsvSource({"red,1,0.9", "yellow,2,0.1", "green,3,1.2", "blue,4,3"})
@@ -147,11 +152,13 @@ class PlausibleSpectrumTest {
     }
 
     private static Spectrum strongSample(int column) throws IOException {
-        try (var in = new BufferedReader(new InputStreamReader(PlausibleSpectrumTest.class.getResourceAsStream("cie-strong-samples.csv"), StandardCharsets.UTF_8))) {
+        try (var in = new BufferedReader(new InputStreamReader(PlausibleSpectrumTest.class.getResourceAsStream("cie-strong-samples.csv"),
+                StandardCharsets.UTF_8))) {
             List<double[]> rows = in.lines().filter(line -> Character.isDigit(line.charAt(0)))
                     .map(line -> Arrays.stream(line.split(",")).mapToDouble(Double::parseDouble).toArray()).toList();
             assertEquals(41, rows.size());
-            return Spectrum.sampled("sample", rows.stream().mapToDouble(row -> row[0]).toArray(), rows.stream().mapToDouble(row -> row[column]).toArray());
+            return Spectrum.sampled("sample", rows.stream().mapToDouble(row -> row[0]).toArray(),
+                    rows.stream().mapToDouble(row -> row[column]).toArray());
         }
     }
 

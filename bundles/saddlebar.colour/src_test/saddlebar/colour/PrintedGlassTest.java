@@ -69,7 +69,8 @@ class PrintedGlassTest {
 
     /** Without n every paint acts as a factor 1 - a (1 - T): the order of printing does not matter, and more paint is never brighter. */
     @Property
-    void factors(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 0, max = 1) double b, @ForAll @DoubleRange(min = 0, max = 1) double t,
+    void factors(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 0, max = 1) double b, @ForAll @DoubleRange(min = 0,
+            max = 1) double t,
             @ForAll @DoubleRange(min = 0, max = 1) double u) {
         Matt one = new Matt(film(t), a);
         Matt two = new Matt(film(u), b);
@@ -80,7 +81,8 @@ class PrintedGlassTest {
     }
 
     @Property
-    void yuleNielsenIsDarkerInTheMiddleAndTheSameAtTheEnds(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 1, max = 3) double n) {
+    void yuleNielsenIsDarkerInTheMiddleAndTheSameAtTheEnds(@ForAll @DoubleRange(min = 0, max = 1) double a, @ForAll @DoubleRange(min = 1,
+            max = 3) double n) {
         List<Matt> matt = List.of(new Matt(film(.1), a));
         double spread = PrintedGlass.of(Spectrum.flat(1), matt, n).at(0);
         double straight = PrintedGlass.of(Spectrum.flat(1), matt).at(0);
@@ -116,6 +118,25 @@ class PrintedGlassTest {
         assertEquals(1, Matt.gained(1, .15), 1e-12);
         assertThrows(IllegalArgumentException.class, () -> new Matt(film(.5), 1.01));
         assertThrows(IllegalArgumentException.class, () -> new Matt(film(.5), Double.NaN));
+    }
+
+    /** By hand: glass 1, solid .60; .80 needs one half, .60 the solid, .50 is darker than this paint can be. */
+    @Test
+    void coverageForATransmittance() {
+        Spectrum clear = Spectrum.flat(1);
+        assertEquals(.5, Matt.coverageFor(clear, film(.6), Light.D65, .8).orElseThrow(), 1e-12);
+        assertEquals(1, Matt.coverageFor(clear, film(.6), Light.D65, .6).orElseThrow(), 1e-12);
+        assertTrue(Matt.coverageFor(clear, film(.6), Light.D65, .5).isEmpty());
+        assertTrue(Matt.coverageFor(Spectrum.flat(.7), film(.6), Light.D65, .8).isEmpty());
+        assertTrue(Matt.coverageFor(clear, film(1), Light.D65, 1).isEmpty());
+    }
+
+    @Property(tries = 100)
+    void coverageThereAndBack(@ForAll @DoubleRange(min = 0, max = 1) double a) {
+        Spectrum glass = Glass.coloured("amber", Srgb.parse("#dc8a1c").orElseThrow(), 3).transmittance();
+        PaintFilm umber = PaintFilm.coloured("umber", Srgb.parse("#978773").orElseThrow());
+        double shown = Light.A.luminousShare(PrintedGlass.of(glass, List.of(new Matt(umber, a))));
+        assertEquals(a, Matt.coverageFor(glass, umber, Light.A, shown).orElseThrow(), 1e-9);
     }
 
     /** Yellow where weak, and the stronger the redder: lemon, amber, orange. The band's middle has the density told. */

@@ -43,7 +43,8 @@ class ScreenAndLabTest {
     }
 
     @Property
-    void codeThereAndBack(@ForAll @IntRange(min = 0, max = 255) int r, @ForAll @IntRange(min = 0, max = 255) int g, @ForAll @IntRange(min = 0, max = 255) int b) {
+    void codeThereAndBack(@ForAll @IntRange(min = 0, max = 255) int r, @ForAll @IntRange(min = 0, max = 255) int g, @ForAll @IntRange(min = 0,
+            max = 255) int b) {
         String hex = String.format("#%02x%02x%02x", r, g, b);
         Srgb colour = Srgb.parse(hex).orElseThrow();
         assertEquals(hex, colour.hex());
@@ -86,7 +87,10 @@ class ScreenAndLabTest {
         assertEquals("#ffffff", screen.shown().hex());
     }
 
-    /** The primaries that ICC profiles of sRGB carry for D50 (0.9642 1 0.8249): IEC 61966-2-1 through linear Bradford; digits from memory of such profiles. */
+    /**
+     * The primaries that ICC profiles of sRGB carry for D50 (0.9642 1 0.8249): IEC 61966-2-1 through linear Bradford; digits from memory of such
+     * profiles.
+     */
     @ParameterizedTest
     @CsvSource({"255,0,0,.4361,.2225,.0139", "0,255,0,.3851,.7169,.0971", "0,0,255,.1431,.0606,.7141"})
     void bradfordGivesTheProfilePrimaries(int r, int g, int b, double x, double y, double z) {

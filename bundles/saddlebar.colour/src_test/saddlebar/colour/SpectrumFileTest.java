@@ -29,7 +29,8 @@ class SpectrumFileTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "nm,transmittance\n", "wave,share\n400,1\n", "nm,transmittance\n400,.5\n700,.5\n", "nm,transmittance\n400,x\n", "nm,transmittance\n400\n",
+    @ValueSource(strings = {"", "nm,transmittance\n", "wave,share\n400,1\n", "nm,transmittance\n400,.5\n700,.5\n", "nm,transmittance\n400,x\n",
+            "nm,transmittance\n400\n",
             "nm,transmittance\n400,NaN\n", "nm,transmittance,percent\n400,1,1\n"})
     void whatIsNoSpectrum(String text) {
         Refusal refusal = assertThrows(Refusal.class, () -> SpectrumFile.read("amber.csv", text));

@@ -52,7 +52,8 @@ public record ArcEdge(PlaceMm centre, double radiusMm, double fromDeg, double sw
     public double sweptMm2() {
         PlaceMm start = start();
         PlaceMm end = end();
-        return (centre.xMm() * (end.yMm() - start.yMm()) - centre.yMm() * (end.xMm() - start.xMm()) + radiusMm * radiusMm * StrictMath.toRadians(sweepDeg)) / 2;
+        return (centre.xMm() * (end.yMm() - start.yMm()) - centre.yMm() * (end.xMm() - start.xMm())
+                + radiusMm * radiusMm * StrictMath.toRadians(sweepDeg)) / 2;
     }
 
     /** Chords whose middle is the tolerance inside the circle: a full turn has pi / acos(1 - tolerance / radius) of them. */

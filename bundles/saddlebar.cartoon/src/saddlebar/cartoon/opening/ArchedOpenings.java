@@ -8,12 +8,12 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.model.units.Require;
 
 /**
- * Openings with a level sill, upright jambs and a curved head, from what a survey measures: the span s between the jambs, the height of the jambs from sill to springing
- * line, and the rise h from the springing line to the crown. The top of the crown is at y = 0, the left jamb at x = 0.
+ * Openings with a level sill, upright jambs and a curved head, from what a survey measures: the span s between the jambs, the height of the jambs
+ * from sill to springing line, and the rise h from the springing line to the crown. The top of the crown is at y = 0, the left jamb at x = 0.
  *
- * <p>Constructions are those of drawing books: circles through known points, tangent where curves should flow. Radii: segmental (s^2/4 + h^2)/(2h); pointed
- * (s^2/4 + h^2)/s with the centres on the springing line (equilateral: s); three-centred after Huygens, all three arcs of 60 degrees; ogee from two equal arcs, upright at
- * the springing and at the point.
+ * <p>Constructions are those of drawing books: circles through known points, tangent where curves should flow. Radii: segmental (s^2/4 + h^2)/(2h);
+ * pointed (s^2/4 + h^2)/s with the centres on the springing line (equilateral: s); three-centred after Huygens, all three arcs of 60 degrees; ogee
+ * from two equal arcs, upright at the springing and at the point.
  */
 public final class ArchedOpenings {
     private static final double LEAST_MM = 10;
@@ -66,14 +66,17 @@ public final class ArchedOpenings {
         double out = (spanMm / 2 - riseMm) / (SQRT3 - 1);
         double small = spanMm / 2 - out;
         if (!(out > 0) || !(small > 0)) {
-            throw refused("three-centred", riseMm, "is not between 0.134 and 0.5 of the span", "take a segmental arch below that, a semicircular one above");
+            throw refused("three-centred", riseMm, "is not between 0.134 and 0.5 of the span",
+                    "take a segmental arch below that, a semicircular one above");
         }
         Edge haunch = ArcEdge.of(small, riseMm, small, -180, -120);
         Edge crown = ArcEdge.of(spanMm / 2, riseMm + out * SQRT3, small + 2 * out, -120, -60);
         return arch("three-centred", spanMm, jambMm, riseMm, List.of(haunch, crown, haunch.mirrored(spanMm / 2)));
     }
 
-    /** Each side first hollow, then round, like an S: two equal arcs, upright at the springing and at the point; for rises of at least half the span. */
+    /**
+     * Each side first hollow, then round, like an S: two equal arcs, upright at the springing and at the point; for rises of at least half the span.
+     */
     public static OpeningShape ogee(double spanMm, double jambMm, double riseMm) {
         check(spanMm, jambMm, riseMm);
         if (riseMm < spanMm / 2) {

@@ -12,7 +12,8 @@ public enum BarRule {
     INTERIOR(600);
 
     /** Stands wherever bars or panel sizes are told. */
-    public static final String CAUTION = "Bars and panel sizes here are a studio's rule of thumb, not a structural design. Wind load, safety glazing, openings over doors, low, "
+    public static final String CAUTION = "Bars and panel sizes here are a studio's rule of thumb, not a structural design. "
+            + "Wind load, safety glazing, openings over doors, low, "
             + "overhead or large, and all fixing to the building are for the local code and a licensed professional.";
 
     private final double mostMm;

@@ -102,11 +102,13 @@ public record FrameFit(PlaceMm topLeft, PlaceMm topRight, PlaceMm bottomRight, P
         List<Problem> problems = new ArrayList<>();
         if (disagreementMm() > TAPE_MM) {
             problems.add(Problem.of("measures-disagree", Severity.WARNING, "measured frame", String.format(Locale.ROOT,
-                    "the four sides and two diagonals disagree by %.1f mm; they cannot tell which is wrong: measure all six again", disagreementMm())));
+                    "the four sides and two diagonals disagree by %.1f mm; they cannot tell which is wrong: measure all six again",
+                            disagreementMm())));
         }
         if (outOfSquareDeg() > SQUARE_DEG) {
             problems.add(Problem.of("out-of-square", Severity.WARNING, "measured frame", String.format(Locale.ROOT,
-                    "the opening is out of square by %.1f mm (%.2f degrees): make the panel to its four corners or smaller, not to width and height", outOfSquareMm(),
+                    "the opening is out of square by %.1f mm (%.2f degrees): make the panel to its four corners or smaller, not to width and height",
+                            outOfSquareMm(),
                     outOfSquareDeg())));
         }
         return problems;

@@ -7,8 +7,8 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.model.units.Require;
 
 /**
- * A four-sided opening as a tape measures it: four sides and both diagonals, from which its true corners follow by least squares (six measures for five unknowns, each
- * measure trusted alike; Gauss and Newton's steps from the nearest rectangle). The bottom side is taken as level.
+ * A four-sided opening as a tape measures it: four sides and both diagonals, from which its true corners follow by least squares (six measures for
+ * five unknowns, each measure trusted alike; Gauss and Newton's steps from the nearest rectangle). The bottom side is taken as level.
  *
  * @param topMm     length of the top side
  * @param rightMm   of the right side
@@ -109,7 +109,8 @@ public record MeasuredFrame(double topMm, double rightMm, double bottomMm, doubl
     private FrameFit result(double[] u) {
         double left = Math.min(0, u[0]);
         double top = Math.max(u[1], u[3]);
-        return new FrameFit(new PlaceMm(u[0] - left, top - u[1]), new PlaceMm(u[2] - left, top - u[3]), new PlaceMm(u[4] - left, top), new PlaceMm(-left, top),
+        return new FrameFit(new PlaceMm(u[0] - left, top - u[1]), new PlaceMm(u[2] - left, top - u[3]), new PlaceMm(u[4] - left, top),
+                new PlaceMm(-left, top),
                 misses(u));
     }
 }

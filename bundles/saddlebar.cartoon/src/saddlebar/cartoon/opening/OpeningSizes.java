@@ -11,8 +11,8 @@ import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Require;
 
 /**
- * The three outlines of one opening, each square to the other: what shows (sight size), the rebate or groove in the frame (tight size), and the panel to be made, which is
- * the tight size less a clearance all round.
+ * The three outlines of one opening, each square to the other: what shows (sight size), the rebate or groove in the frame (tight size), and the panel
+ * to be made, which is the tight size less a clearance all round.
  *
  * @param sight       closed outline of what shows
  * @param tight       closed outline to the bottom of the rebate
@@ -23,7 +23,10 @@ import saddlebar.model.units.Require;
 public record OpeningSizes(DrawnLine sight, DrawnLine tight, DrawnLine panel, double rebateMm, double clearanceMm) {
     /** Usual air each side; common practice, no source. */
     public static final double USUAL_CLEARANCE_MM = 3;
-    /** The least of a panel's edge that should stand behind the rebate, so that its border lead or solder is held and hidden; common practice, no source. */
+    /**
+     * The least of a panel's edge that should stand behind the rebate, so that its border lead or solder is held and hidden; common practice, no
+     * source.
+     */
     public static final double LEAST_COVER_MM = 5;
 
     public OpeningSizes {
@@ -49,7 +52,8 @@ public record OpeningSizes(DrawnLine sight, DrawnLine tight, DrawnLine panel, do
      * @throws saddlebar.model.problem.Refusal if the outline is not closed or nothing is left of it
      */
     public static OpeningSizes ofTight(DrawnLine tight, double rebateMm, double clearanceMm) {
-        return new OpeningSizes(OutlineArea.offset(tight, -Require.within("rebateMm", rebateMm, 0, 200), "sight size"), OutlineArea.offset(tight, 0, "tight size"),
+        return new OpeningSizes(OutlineArea.offset(tight, -Require.within("rebateMm", rebateMm, 0, 200), "sight size"), OutlineArea.offset(tight, 0,
+                "tight size"),
                 OutlineArea.offset(tight, -Require.within("clearanceMm", clearanceMm, 0, 100), "panel"), rebateMm, clearanceMm);
     }
 
@@ -62,7 +66,8 @@ public record OpeningSizes(DrawnLine sight, DrawnLine tight, DrawnLine panel, do
         List<Problem> problems = new ArrayList<>();
         if (coverMm() < LEAST_COVER_MM) {
             problems.add(Problem.of("edge-shows", Severity.WARNING, "opening", String.format(Locale.ROOT,
-                    "only %.1f mm of the panel's edge stand behind the rebate, %.0f are wanted: less clearance, a deeper rebate, or a bead that covers more", coverMm(),
+                    "only %.1f mm of the panel's edge stand behind the rebate, %.0f are wanted: "
+                            + "less clearance, a deeper rebate, or a bead that covers more", coverMm(),
                     LEAST_COVER_MM)));
         }
         return problems;

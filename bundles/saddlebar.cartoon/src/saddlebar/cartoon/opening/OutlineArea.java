@@ -68,7 +68,8 @@ final class OutlineArea {
     /** The part of a level line within an area. */
     static Geometry level(Polygon area, double yMm) {
         var box = area.getEnvelopeInternal();
-        return area.intersection(GEOMETRY.createLineString(new Coordinate[] {new Coordinate(box.getMinX() - 1, yMm), new Coordinate(box.getMaxX() + 1, yMm)}));
+        return area.intersection(GEOMETRY.createLineString(new Coordinate[] {new Coordinate(box.getMinX() - 1, yMm), new Coordinate(box.getMaxX() + 1,
+                yMm)}));
     }
 
     private static Polygon rectangle(double left, double top, double right, double bottom) {

@@ -15,9 +15,9 @@ import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Require;
 
 /**
- * An opening divided by level bars into panels that can be made, carried and held. A bar stands on the springing line where a shape has one; below and above, bars are
- * spread evenly, as few as the rule allows. Then the fewest of them become divisions, as near to equal heights as the bars stand, for which no panel has more perimeter than
- * the limit.
+ * An opening divided by level bars into panels that can be made, carried and held. A bar stands on the springing line where a shape has one; below
+ * and above, bars are spread evenly, as few as the rule allows. Then the fewest of them become divisions, as near to equal heights as the bars stand,
+ * for which no panel has more perimeter than the limit.
  *
  * @param bars     from the top down
  * @param panels   from the top down
@@ -89,8 +89,10 @@ public record PanelDivision(List<SaddleBar> bars, List<StackedPanel> panels, Lis
         }
         TreeSet<Integer> all = evenly(levels, fields);
         StackedPanel worst = panels(area, levels, all).stream().max((a, b) -> Double.compare(a.perimeterMm(), b.perimeterMm())).orElseThrow();
-        problems.add(Problem.at("panel-too-large", Severity.WARNING, area.getEnvelopeInternal().centre().x, (worst.topMm() + worst.bottomMm()) / 2, String.format(Locale.ROOT,
-                "a panel from bar to bar still has a perimeter of %.0f mm, over the limit of %.0f: plan a mullion or a frame, with a professional's design", worst.perimeterMm(),
+        problems.add(Problem.at("panel-too-large", Severity.WARNING, area.getEnvelopeInternal().centre().x, (worst.topMm() + worst.bottomMm()) / 2,
+                String.format(Locale.ROOT,
+                "a panel from bar to bar still has a perimeter of %.0f mm, over the limit of %.0f: "
+                        + "plan a mullion or a frame, with a professional's design", worst.perimeterMm(),
                 mostPerimeterMm)));
         return all;
     }

@@ -38,6 +38,7 @@ public record SizeReadings(String what, List<Double> mm) {
     public Optional<Problem> problem() {
         return spreadMm() <= TOLD_MM ? Optional.empty()
                 : Optional.of(Problem.of("size-varies", Severity.WARNING, what, String.format(Locale.ROOT,
-                        "the %s varies by %.1f mm along the opening; the least, %.1f mm, is taken: measure sides and diagonals, or take a template", what, spreadMm(), leastMm())));
+                        "the %s varies by %.1f mm along the opening; the least, %.1f mm, is taken: measure sides and diagonals, or take a template",
+                                what, spreadMm(), leastMm())));
     }
 }

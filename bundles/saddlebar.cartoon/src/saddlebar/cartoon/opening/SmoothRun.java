@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A smooth curve through points: the cubic spline by chord length, one for x and one for y, whose slope and bend are continuous (Ahlberg, Nilson, Walsh, The Theory of
- * Splines and Their Applications, 1967). Closed without an end, or open with the end slopes of the parabola through the three points there.
+ * A smooth curve through points: the cubic spline by chord length, one for x and one for y, whose slope and bend are continuous (Ahlberg, Nilson,
+ * Walsh, The Theory of Splines and Their Applications, 1967). Closed without an end, or open with the end slopes of the parabola through the three
+ * points there.
  */
 final class SmoothRun {
     private static final int MOST_SWEEPS = 200;
@@ -77,7 +78,8 @@ final class SmoothRun {
                 int before = (i + count - 1) % count;
                 double h = chord[i];
                 double hBefore = chord[before];
-                double slope = (3 * (h * rise[before] + hBefore * rise[i]) - h * slopes[before] - hBefore * slopes[(i + 1) % count]) / (2 * (h + hBefore));
+                double slope = (3 * (h * rise[before] + hBefore * rise[i]) - h * slopes[before] - hBefore * slopes[(i + 1) % count]) / (2 * (h
+                        + hBefore));
                 change = Math.max(change, Math.abs(slope - slopes[i]));
                 slopes[i] = slope;
             }

@@ -16,10 +16,11 @@ import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Require;
 
 /**
- * Points measured round an opening of free shape, in order, joined to a closed outline: smooth between corners, straight between two neighbouring corners.
+ * Points measured round an opening of free shape, in order, joined to a closed outline: smooth between corners, straight between two neighbouring
+ * corners.
  *
- * <p>A careful survey reads its first point again at the end. What the two readings differ by is the misclosure; it is laid off along the round in proportion to the way
- * gone (Bowditch's rule, 1808). Told besides: points read twice, gaps far wider than the others, a curve that crosses itself.
+ * <p>A careful survey reads its first point again at the end. What the two readings differ by is the misclosure; it is laid off along the round in
+ * proportion to the way gone (Bowditch's rule, 1808). Told besides: points read twice, gaps far wider than the others, a curve that crosses itself.
  */
 public final class TemplateSurvey {
     /** The last point is a second reading of the first if it lies within this of it, or within a quarter of the usual spacing, whichever is less. */
@@ -81,7 +82,8 @@ public final class TemplateSurvey {
         for (int i = points.size() - 1; i > 0; i--) {
             SurveyPoint point = points.get(i);
             if (point.distanceMm(points.get(i - 1)) < READ_TWICE_MM) {
-                problems.add(Problem.at("point-twice", Severity.NOTE, point.xMm(), point.yMm(), "point " + (i + 1) + " was read at the place of the one before; it is left out"));
+                problems.add(Problem.at("point-twice", Severity.NOTE, point.xMm(), point.yMm(), "point " + (i + 1)
+                        + " was read at the place of the one before; it is left out"));
                 points.remove(i);
             }
         }
@@ -99,7 +101,9 @@ public final class TemplateSurvey {
         misclosureMm = OptionalDouble.of(off);
         if (off > MISCLOSURE_TOLD_MM) {
             problems.add(Problem.at("misclosure", Severity.WARNING, first.xMm(), first.yMm(),
-                    String.format(Locale.ROOT, "the two readings of the first point are %.1f mm apart; the difference is spread round the opening: measure again if glass is to fit", off)));
+                    String.format(Locale.ROOT,
+                            "the two readings of the first point are %.1f mm apart; the difference is spread round the opening: "
+                                    + "measure again if glass is to fit", off)));
         }
         double round = 0;
         for (int i = 1; i < points.size(); i++) {
@@ -136,7 +140,8 @@ public final class TemplateSurvey {
             SurveyPoint next = points.get((i + 1) % points.size());
             double gap = point.distanceMm(next);
             if (gap > WIDE_GAP * usual && !(point.corner() && next.corner())) {
-                problems.add(Problem.at("wide-gap", Severity.WARNING, (point.xMm() + next.xMm()) / 2, (point.yMm() + next.yMm()) / 2, String.format(Locale.ROOT,
+                problems.add(Problem.at("wide-gap", Severity.WARNING, (point.xMm() + next.xMm()) / 2, (point.yMm() + next.yMm()) / 2,
+                        String.format(Locale.ROOT,
                         "%.0f mm without a point where the others are %.0f mm apart: the curve is a guess here, measure more points", gap, usual)));
             }
         }
@@ -172,7 +177,8 @@ public final class TemplateSurvey {
         points[outline.points()] = points[0].copy();
         if (!new GeometryFactory().createLineString(points).isSimple()) {
             SurveyPoint first = this.points.get(0);
-            problems.add(Problem.at("outline-crosses", Severity.ERROR, first.xMm(), first.yMm(), "the outline through these points crosses itself: see that they go round in order, and mark the corners"));
+            problems.add(Problem.at("outline-crosses", Severity.ERROR, first.xMm(), first.yMm(),
+                    "the outline through these points crosses itself: see that they go round in order, and mark the corners"));
         }
     }
 }

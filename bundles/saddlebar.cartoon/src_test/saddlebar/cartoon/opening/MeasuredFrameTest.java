@@ -28,7 +28,10 @@ class MeasuredFrameTest {
         assertEquals(List.of(), fit.problems());
     }
 
-    /** A rhombus of side 500 with diagonals 600 and 800: angles 2 atan(3/4) and its rest to 180, area 600 x 800 / 2; the end of a side stands 500 cos off square. */
+    /**
+     * A rhombus of side 500 with diagonals 600 and 800: angles 2 atan(3/4) and its rest to 180, area 600 x 800 / 2; the end of a side stands 500 cos
+     * off square.
+     */
     @Test
     void rhombus() {
         FrameFit fit = new MeasuredFrame(500, 500, 500, 500, 800, 600).fit();
@@ -44,7 +47,8 @@ class MeasuredFrameTest {
     /** Bretschneider's formula: area = sqrt(4 p^2 q^2 - (b^2 + d^2 - a^2 - c^2)^2) / 4 from sides a b c d and diagonals p q, for whatever frame. */
     @Property
     void anyFrameIsFoundAgain(@ForAll @DoubleRange(min = -80, max = 80) double x1, @ForAll @DoubleRange(min = -80, max = 80) double y1,
-            @ForAll @DoubleRange(min = -80, max = 80) double x2, @ForAll @DoubleRange(min = -80, max = 80) double y2, @ForAll @DoubleRange(min = -80, max = 80) double x3) {
+            @ForAll @DoubleRange(min = -80, max = 80) double x2, @ForAll @DoubleRange(min = -80, max = 80) double y2, @ForAll @DoubleRange(min = -80,
+                    max = 80) double x3) {
         double[][] c = {{x1, 900 + y1}, {600 + x2, 900 + y2}, {600 + x3, 0}, {0, 0}}; // top left, top right, bottom right, bottom left; y up
         double top = length(c[0], c[1]);
         double right = length(c[1], c[2]);

@@ -43,7 +43,10 @@ class OpeningShapesTest {
         assertEquals(450, shape.springingMm(), 0);
     }
 
-    /** Rise = half span times tan of a quarter of the arc: with 120 degrees of arc the rise is s/(2 sqrt 3), the radius s/sqrt 3, the head r^2 (pi/3 - sqrt 3/4). */
+    /**
+     * Rise = half span times tan of a quarter of the arc: with 120 degrees of arc the rise is s/(2 sqrt 3), the radius s/sqrt 3, the head r^2 (pi/3 -
+     * sqrt 3/4).
+     */
     @Test
     void segmentalOf120Degrees() {
         double span = 1000;
@@ -65,7 +68,10 @@ class OpeningShapesTest {
         assertEquals(900 * SQRT3 / 2, shape.springingMm(), 1e-9);
     }
 
-    /** A 3-4-5 lancet: span 2, rise 2, hence radius (1 + 4)/2 = 2.5, centre 1.5 beyond the axis; half a head = sector r^2 atan(4/3)/2 less the triangle 1.5 x 2 / 2. */
+    /**
+     * A 3-4-5 lancet: span 2, rise 2, hence radius (1 + 4)/2 = 2.5, centre 1.5 beyond the axis; half a head = sector r^2 atan(4/3)/2 less the
+     * triangle 1.5 x 2 / 2.
+     */
     @Test
     void lancetOf345() {
         OpeningShape shape = ArchedOpenings.pointed(200, 300, 200);
@@ -84,7 +90,10 @@ class OpeningShapesTest {
         assertTrue(((ArcEdge) shape.edges().get(0)).radiusMm() < 900);
     }
 
-    /** Huygens: with d = (s/2 - h)/(sqrt 3 - 1), radii s/2 - d and s/2 + d, arcs of 60 degrees; head = two sectors + crown's sector less the triangle under the springing line. */
+    /**
+     * Huygens: with d = (s/2 - h)/(sqrt 3 - 1), radii s/2 - d and s/2 + d, arcs of 60 degrees; head = two sectors + crown's sector less the triangle
+     * under the springing line.
+     */
     @Test
     void threeCentred() {
         double span = 1200;
@@ -127,10 +136,13 @@ class OpeningShapesTest {
         assertEquals(SQRT3 * r * r + 1.5 * PI * r * r, RoundOpenings.foils(3, 800).areaMm2(), 1e-6);
     }
 
-    /** Curves that should flow do: the direction does not turn at joins of a basket handle, at springings, and between round and hollow of an ogee. */
+    /**
+     * Curves that should flow do: the direction does not turn at joins of a basket handle, at springings, and between round and hollow of an ogee.
+     */
     @Test
     void tangentWhereTheyShouldBe() {
-        for (OpeningShape shape : List.of(ArchedOpenings.threeCentred(1200, 900, 400), ArchedOpenings.ogee(800, 1000, 600), ArchedOpenings.semicircular(900, 1200))) {
+        for (OpeningShape shape : List.of(ArchedOpenings.threeCentred(1200, 900, 400), ArchedOpenings.ogee(800, 1000, 600),
+                ArchedOpenings.semicircular(900, 1200))) {
             int arcs = (int) shape.edges().stream().filter(ArcEdge.class::isInstance).count();
             for (int i = 0; i <= arcs; i++) {
                 boolean apex = shape.name().equals("ogee") && i == 2;
@@ -188,7 +200,8 @@ class OpeningShapesTest {
     }
 
     @Property
-    void pointedGoesThroughItsPoints(@ForAll @DoubleRange(min = 100, max = 3000) double span, @ForAll @DoubleRange(min = 0.51, max = 3) double share) {
+    void pointedGoesThroughItsPoints(@ForAll @DoubleRange(min = 100, max = 3000) double span, @ForAll @DoubleRange(min = 0.51,
+            max = 3) double share) {
         OpeningShape shape = ArchedOpenings.pointed(span, 100, share * span);
         PlaceMm apex = shape.edges().get(1).end();
         assertEquals(span / 2, apex.xMm(), 1e-8 * span);
@@ -198,7 +211,10 @@ class OpeningShapesTest {
         assertEquals(share * span, springing.yMm(), 1e-8 * span);
     }
 
-    /** The family hangs together: a segmental arch near half the span is the semicircle, so is the pointed one just above, and the basket handle just below. */
+    /**
+     * The family hangs together: a segmental arch near half the span is the semicircle, so is the pointed one just above, and the basket handle just
+     * below.
+     */
     @Test
     void limitsMeetInTheSemicircle() {
         double half = PI * 500 * 500 / 2;

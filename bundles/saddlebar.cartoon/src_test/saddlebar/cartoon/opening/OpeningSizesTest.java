@@ -61,7 +61,8 @@ class OpeningSizesTest {
     /** 600 x 2000 in an outer wall: fields of 400 mm, four bars; 5200 mm of perimeter make two panels, divided at a bar. */
     @Test
     void barsOfATallLight() {
-        PanelDivision division = PanelDivision.of(RoundOpenings.rectangle(600, 2000).line(0.01), 0, BarRule.EXTERIOR, PanelDivision.USUAL_PERIMETER_MM);
+        PanelDivision division = PanelDivision.of(RoundOpenings.rectangle(600, 2000).line(0.01), 0, BarRule.EXTERIOR,
+                PanelDivision.USUAL_PERIMETER_MM);
         assertEquals(List.of(400.0, 800.0, 1200.0, 1600.0), division.bars().stream().map(SaddleBar::yMm).toList());
         assertEquals(2, division.panels().size());
         assertEquals(2 * (600 + 800), division.panels().get(0).perimeterMm(), 1e-9);

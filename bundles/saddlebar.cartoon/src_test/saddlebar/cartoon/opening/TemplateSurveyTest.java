@@ -40,7 +40,10 @@ class TemplateSurveyTest {
         return Math.abs(area) / 2;
     }
 
-    /** Twelve points of a circle of 500 mm: the spline stays within 0.2 mm of it, twenty-four within 0.02; the error falls with the fourth power of the spacing. */
+    /**
+     * Twelve points of a circle of 500 mm: the spline stays within 0.2 mm of it, twenty-four within 0.02; the error falls with the fourth power of
+     * the spacing.
+     */
     @Test
     void circleThroughPoints() {
         double twelve = farthest(TemplateSurvey.of("round", circle(12, 500), 0.001).outline());

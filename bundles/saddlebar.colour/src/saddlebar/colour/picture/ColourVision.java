@@ -3,9 +3,10 @@ package saddlebar.colour.picture;
 import saddlebar.colour.Srgb;
 
 /**
- * How a picture looks to people who lack one kind of cone; about one man in twelve has a weak or lacking red-green sense. Matrices on linear sRGB, full severity.
- * Source: Machado, Oliveira, Fernandes, A physiologically-based model for simulation of color vision deficiency, IEEE Trans. Visualization and Computer Graphics
- * 15(6), 2009, 1291-1298, and its table of matrices; digits read in several public transcriptions. A help for seeing what may be confused, no medical statement.
+ * How a picture looks to people who lack one kind of cone; about one man in twelve has a weak or lacking red-green sense. Matrices on linear sRGB,
+ * full severity. Source: Machado, Oliveira, Fernandes, A physiologically-based model for simulation of color vision deficiency, IEEE Trans.
+ * Visualization and Computer Graphics 15(6), 2009, 1291-1298, and its table of matrices; digits read in several public transcriptions. A help for
+ * seeing what may be confused, no medical statement.
  */
 public enum ColourVision {
     /** All three kinds of cone. */

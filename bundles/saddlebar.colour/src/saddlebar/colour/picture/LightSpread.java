@@ -4,10 +4,11 @@ import saddlebar.model.units.Require;
 import saddlebar.model.work.Work;
 
 /**
- * Light that spreads round bright glass in the eye and the air, so that strong colours eat into lead and paint: for the picture only, no measure of anything. A share
- * of each channel's light is laid round its place, half of it near (radius s), half of it far (3 s), as bell curves each made of three running means (Wells, Efficient
- * synthesis of Gaussian filters by cascaded uniform filters, IEEE Trans. PAMI 8, 1986). No light is lost: at the edge of the picture it is thrown back. That blue
- * glass spreads more than red is an old observation of glaziers; the shares are settings of the studio, without a source.
+ * Light that spreads round bright glass in the eye and the air, so that strong colours eat into lead and paint: for the picture only, no measure of
+ * anything. A share of each channel's light is laid round its place, half of it near (radius s), half of it far (3 s), as bell curves each made of
+ * three running means (Wells, Efficient synthesis of Gaussian filters by cascaded uniform filters, IEEE Trans. PAMI 8, 1986). No light is lost: at
+ * the edge of the picture it is thrown back. That blue glass spreads more than red is an old observation of glaziers; the shares are settings of the
+ * studio, without a source.
  *
  * @param redShare   share of the red light that spreads, 0 to 1
  * @param greenShare of the green

@@ -9,7 +9,8 @@ import saddlebar.model.units.Require;
  *
  * @param width  px, at least 1
  * @param height px, at least 1
- * @param rgb    rows top first, three values a px, finite and at least 0; not copied, since pictures are large: whoever hands it over no longer writes to it
+ * @param rgb    rows top first, three values a px, finite and at least 0; not copied, since pictures are large: whoever hands it over no longer
+ *               writes to it
  */
 public record LinearPicture(int width, int height, float[] rgb) {
     public LinearPicture {

@@ -26,12 +26,14 @@ class ColourVisionTest {
     }
 
     /**
-     * Another model: Vienot, Brettel, Mollon, Digital video colourmaps for checking the legibility of displays by dichromats, Color Res. Appl. 24, 1999, replaces the lacking
-     * cone's answer from the other two (RGB to LMS and the two replacements as printed there, from memory). The models differ in detail but agree in what a red-green blind eye
-     * sees: within 16 in CIEDE2000 where ordinary eyes see the same colours up to 60 away from that.
+     * Another model: Vienot, Brettel, Mollon, Digital video colourmaps for checking the legibility of displays by dichromats, Color Res. Appl. 24,
+     * 1999, replaces the lacking cone's answer from the other two (RGB to LMS and the two replacements as printed there, from memory). The models
+     * differ in detail but agree in what a red-green blind eye sees: within 16 in CIEDE2000 where ordinary eyes see the same colours up to 60 away
+     * from that.
      */
     @ParameterizedTest
-    @CsvSource({"#c04030,PROTANOPE", "#408040,PROTANOPE", "#e0c040,PROTANOPE", "#3060b0,PROTANOPE", "#c04030,DEUTERANOPE", "#408040,DEUTERANOPE", "#e0c040,DEUTERANOPE",
+    @CsvSource({"#c04030,PROTANOPE", "#408040,PROTANOPE", "#e0c040,PROTANOPE", "#3060b0,PROTANOPE", "#c04030,DEUTERANOPE", "#408040,DEUTERANOPE",
+            "#e0c040,DEUTERANOPE",
             "#3060b0,DEUTERANOPE"})
     void likeTheModelOf1999(String hex, ColourVision eye) {
         Srgb colour = Srgb.parse(hex).orElseThrow();
@@ -49,7 +51,8 @@ class ColourVisionTest {
         } else {
             m = 0.494207 * l + 1.24827 * s;
         }
-        return new Srgb(0.080944 * l - 0.130504 * m + 0.116721 * s, -0.0102485 * l + 0.0540194 * m - 0.113615 * s, -0.000365294 * l - 0.00412163 * m + 0.693513 * s);
+        return new Srgb(0.080944 * l - 0.130504 * m + 0.116721 * s, -0.0102485 * l + 0.0540194 * m - 0.113615 * s, -0.000365294 * l - 0.00412163 * m
+                + 0.693513 * s);
     }
 
     /** Ruby and dark green that ordinary eyes tell apart at once come together for the red-green blind; blue and yellow do not. */
