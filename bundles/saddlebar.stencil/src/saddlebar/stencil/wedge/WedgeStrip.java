@@ -1,19 +1,13 @@
 package saddlebar.stencil.wedge;
 
 import java.io.IOException;
-import java.util.Arrays;
 
-import saddlebar.model.art.GrayBands;
-import saddlebar.model.art.GrayCoding;
 import saddlebar.model.units.Units;
-import saddlebar.stencil.BitBands;
 import saddlebar.stencil.BitPicture;
-import saddlebar.stencil.ScreenedBands;
 import saddlebar.stencil.ScreeningMethod;
 import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.stencil.sheet.RectMm;
 import saddlebar.stencil.sheet.SheetLettering;
-import saddlebar.stencil.tone.ToneTable;
 
 /** One wedge as bits, 1 = paint prints: frame, patches screened each by itself, and their figures in per cent. */
 public final class WedgeStrip {
@@ -35,21 +29,13 @@ public final class WedgeStrip {
             for (int step = 0; step < layout.steps().size(); step++) {
                 double coverage = layout.steps().get(step);
                 RectMm patch = layout.patch(step);
-                try (BitBands screened = new ScreenedBands(new Flat(patchPx), flatTone(coverage), method, recipe)) {
-                    put(bits, BitPicture.of(screened), Units.pxOfMm(patch.xMm(), dpi), Units.pxOfMm(patch.yMm(), dpi));
-                }
+                put(bits, FlatTone.bits(method, recipe, coverage, patchPx, patchPx), Units.pxOfMm(patch.xMm(), dpi), Units.pxOfMm(patch.yMm(), dpi));
                 RectMm figures = layout.figures(step);
                 BitPicture words = letters.bits(Units.plain(Math.round(coverage * 1000) / 10.0), FIGURE_EM_MM, figures.widthMm(), figures.heightMm(), dpi);
                 put(bits, words, Units.pxOfMm(figures.xMm(), dpi), Units.pxOfMm(figures.yMm(), dpi));
             }
         }
         return bits;
-    }
-
-    private static ToneTable flatTone(double coverage) {
-        double[] table = new double[256];
-        table[0] = coverage;
-        return ToneTable.of(table);
     }
 
     private static void fill(BitPicture bits, RectMm box, double dpi) {
@@ -69,44 +55,6 @@ public final class WedgeStrip {
                     bits.set(left + x, top + y, true);
                 }
             }
-        }
-    }
-
-    /** A square of code 0. */
-    private static final class Flat implements GrayBands {
-        private final int sidePx;
-        private int row;
-
-        Flat(int sidePx) {
-            this.sidePx = sidePx;
-        }
-
-        @Override
-        public int widthPx() {
-            return sidePx;
-        }
-
-        @Override
-        public int heightPx() {
-            return sidePx;
-        }
-
-        @Override
-        public GrayCoding coding() {
-            return GrayCoding.CODE_VALUES;
-        }
-
-        @Override
-        public int read(byte[] target, int maxRows) {
-            int rows = Math.min(maxRows, sidePx - row);
-            Arrays.fill(target, 0, rows * sidePx, (byte) 0);
-            row += rows;
-            return rows;
-        }
-
-        @Override
-        public void close() {
-            // nothing was opened
         }
     }
 }
