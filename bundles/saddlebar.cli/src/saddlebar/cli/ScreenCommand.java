@@ -62,6 +62,7 @@ public final class ScreenCommand implements BenchCommand {
     /** The mesh that most small studios have, for the limits that are counted if none are given (common practice, no source). */
     private static final Mesh USUAL_MESH = new Mesh(220, 48);
     private static final double MEASURE_DPI = 100;
+    private static final double LOOK_DPI = 50;
 
     private final ArtworkReaders readers;
     private final ScreeningMethods methods;
@@ -79,10 +80,10 @@ public final class ScreenCommand implements BenchCommand {
     @Option(names = "--dpi", paramLabel = "D", defaultValue = "1200", description = "Device px an inch; 1200 if not given.")
     private double dpi;
 
-    @Option(names = "--method", paramLabel = "M", defaultValue = "am", description = "am, diffusion, bluenoise, greennoise, solid; am if not given.")
+    @Option(names = "--method", paramLabel = "M", defaultValue = "am", description = "am, diffusion, bluenoise, greennoise, hybrid, lines, stipple, solid; am if not given.")
     private String method;
 
-    @Option(names = "--lpi", paramLabel = "L", defaultValue = "40", description = "Ruling of am in lines an inch; 40 if not given.")
+    @Option(names = "--lpi", paramLabel = "L", defaultValue = "40", description = "Ruling of am, hybrid and lines, stipples an inch; 40 if not given.")
     private double lpi;
 
     @Option(names = "--angle", paramLabel = "A", defaultValue = "22.5", description = "Angle of the ruling, x towards y, in degrees; 22.5 if not given.")
@@ -92,12 +93,25 @@ public final class ScreenCommand implements BenchCommand {
             description = "round, ellipse, line, diamond, cosine, or a spot function of ISO 32000-1 by its name.")
     private String dot;
 
-    @Option(names = "--dot-mm", paramLabel = "D", defaultValue = "0.254", description = "Side of a scattered dot in mm; 0.254 (1/100 inch) if not given.")
+    @Option(names = "--dot-mm", paramLabel = "D", defaultValue = "0.254", description = "Side of a scattered dot, or of the smallest of hybrid and stipple, in mm; 0.254 (1/100 inch) if not given.")
     private double dotMm;
 
     @Option(names = "--filter", paramLabel = "F", defaultValue = "floyd-steinberg",
             description = "Filter of diffusion: floyd-steinberg, jarvis-judice-ninke, stucki, ostromoukhov.")
     private String filter;
+
+    @Option(names = "--raster", description = "Diffuse every row from left to right, on all processors, instead of to and fro on one.")
+    private boolean raster;
+
+    @Option(names = "--noise-side", paramLabel = "N", defaultValue = "64", description = "Dots a side of bluenoise's array: 64 (if not given) or 128.")
+    private int noiseSide;
+
+    @Option(names = "--cluster-dots", paramLabel = "M", description = "Mean dots of a cluster of greennoise at 25 %%, 1 to 7; 3.6 if not given.")
+    private Double clusterDots;
+
+    @Option(names = "--course", paramLabel = "C", defaultValue = "straight",
+            description = "How lines run: straight, rings[:X,Y], waves:LENGTH_MM,HEIGHT_MM, or artwork (along its contours).")
+    private String course;
 
     @Option(names = "--tone", paramLabel = "T", description = "linear, or a CSV of a measured wedge with the columns nominal,effective.")
     private String tone;
@@ -145,7 +159,13 @@ public final class ScreenCommand implements BenchCommand {
     public Integer call() throws IOException {
         long begun = System.nanoTime();
         ScreeningRecipe recipe = ScreeningRecipe.withDefaults().withMethod(method).withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg).withDot(dot).withDotMm(dotMm)
-                .withFilter(filter);
+                .withFilter(filter).withNoiseSide(noiseSide).withCourse(course);
+        if (raster) {
+            recipe = recipe.withScan(ScreeningRecipe.Scan.RASTER);
+        }
+        if (clusterDots != null) {
+            recipe = recipe.withClusterDots(clusterDots);
+        }
         ScreeningMethod screening = methods.method(method);
         StencilProcess process = processes.process(processKey);
         TonerSide touches = word("--toner-side", tonerSide, TonerSide.values(), TonerSide::key);
@@ -167,7 +187,12 @@ public final class ScreenCommand implements BenchCommand {
                     .withDescription(description(recipe, mirrored))
                     .replacing(replace).onThreads(common.jobs());
             LimitsCheck check = new LimitsCheck(place.widthPx(), place.heightPx(), dpi, finestOpenMm, finestBridgeMm);
-            BitBands paint = new CheckedBands(new ScreenedBands(artwork.gray(layer, place, work), table, screening, recipe), check);
+            if (screening.looksAhead(recipe)) {
+                RasterRequest coarse = RasterRequest.ofPage(artwork, LOOK_DPI, coding);
+                screening = screening.having(artwork.gray(layer, coarse, common.work(1).part(0, coarse.heightPx())), LOOK_DPI, recipe);
+            }
+            BitBands screened = new ScreenedBands(artwork.gray(layer, place, work), table, screening, recipe, common.jobs());
+            BitBands paint = new CheckedBands(screened, check);
             BitBands toner = process.toner(paint, mirrored);
             WrittenBits written = switch (ending) {
                 case "tif" -> BitonalTiff.write(toner, out, settings, work);

@@ -2,11 +2,13 @@ package saddlebar.cli;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -14,9 +16,14 @@ import org.apache.commons.csv.CSVRecord;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.stencil.tone.Calibration;
+import saddlebar.stencil.tone.MeasuredStep;
+import saddlebar.stencil.tone.MeasuredWedge;
 import saddlebar.stencil.tone.WedgeReading;
 
-/** Reads a measured wedge: CSV with the columns nominal and effective, coverages from 0 to 1. */
+/**
+ * Reads a measured wedge: CSV with the column nominal (coverage from 0 to 1) and one of effective (coverage from 0 to 1), density, or transmittance
+ * (above 0 to 1).
+ */
 final class WedgeFile {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setTrim(true).setIgnoreEmptyLines(true)
             .setCommentMarker('#').get();
@@ -25,36 +32,56 @@ final class WedgeFile {
     }
 
     static Calibration read(Path file) throws IOException {
+        return Calibration.of(readings(file, 1));
+    }
+
+    /** @param n Yule-Nielsen factor, for densities and transmittances */
+    static List<WedgeReading> readings(Path file, double n) throws IOException {
         String name = String.valueOf(file.getFileName());
         if (!Files.isRegularFile(file)) {
             throw new Refusal(name, "there is no such file", "give --tone linear, or a CSV of a measured wedge");
         }
-        List<WedgeReading> readings = new ArrayList<>();
         try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8); CSVParser rows = CSVParser.parse(in, FORMAT)) {
-            if (!rows.getHeaderMap().containsKey("nominal") || !rows.getHeaderMap().containsKey("effective")) {
-                throw new Refusal(name + ":1", "it has no columns nominal and effective", "name them in the first line");
-            }
-            for (CSVRecord row : rows) {
-                readings.add(new WedgeReading(share(name, rows, row, "nominal"), share(name, rows, row, "effective")));
-            }
-        } catch (IllegalArgumentException | java.nio.charset.CharacterCodingException notCsv) {
+            return readings(name, rows, n);
+        } catch (IllegalArgumentException | CharacterCodingException notCsv) {
             throw new Refusal(name, "it is not a CSV of wedge readings: " + notCsv.getMessage(), "write the columns nominal,effective with numbers from 0 to 1",
                     notCsv);
         }
-        return Calibration.of(readings);
     }
 
-    private static double share(String name, CSVParser rows, CSVRecord row, String column) {
+    private static List<WedgeReading> readings(String name, CSVParser rows, double n) {
+        Map<String, Integer> header = rows.getHeaderMap();
+        List<String> measures = List.of("effective", "density", "transmittance").stream().filter(header::containsKey).toList();
+        if (!header.containsKey("nominal") || measures.isEmpty()) {
+            throw new Refusal(name + ":1", "it has no columns nominal and effective (or density, or transmittance)", "name them in the first line");
+        }
+        if (measures.size() > 1) {
+            throw new Refusal(name + ":1", "it has both " + measures.get(0) + " and " + measures.get(1), "keep one of them");
+        }
+        List<WedgeReading> readings = new ArrayList<>();
+        List<MeasuredStep> steps = new ArrayList<>();
+        for (CSVRecord row : rows) {
+            double nominal = number(name, rows, row, "nominal", 0, 1);
+            switch (measures.get(0)) {
+                case "effective" -> readings.add(new WedgeReading(nominal, number(name, rows, row, "effective", 0, 1)));
+                case "density" -> steps.add(new MeasuredStep(nominal, number(name, rows, row, "density", -0.5, 6)));
+                default -> steps.add(MeasuredStep.ofTransmittance(nominal, number(name, rows, row, "transmittance", 1e-6, 1.1)));
+            }
+        }
+        return steps.isEmpty() ? readings : MeasuredWedge.readings(steps, n);
+    }
+
+    private static double number(String name, CSVParser rows, CSVRecord row, String column, double least, double most) {
         String where = name + ":" + rows.getCurrentLineNumber();
         String text = row.isSet(column) ? row.get(column) : "";
         try {
             double value = Double.parseDouble(text);
-            if (value >= 0 && value <= 1) {
+            if (value >= least && value <= most) {
                 return value;
             }
         } catch (NumberFormatException noNumber) {
-            throw new Refusal(where, column + " is '" + text + "'", "write a number from 0 to 1", noNumber);
+            throw new Refusal(where, column + " is '" + text + "'", "write a number", noNumber);
         }
-        throw new Refusal(where, column + " is " + text, "write a share from 0 to 1, not per cent");
+        throw new Refusal(where, column + " is " + text, column.equals("density") ? "write -log10 of the transmittance" : "write a share from 0 to 1, not per cent");
     }
 }

@@ -29,6 +29,8 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
         Edge edge, int supercell, double clump, int noiseSide, String course) {
     /** The fewest cells a tile that come within 0.5 % of the ruling and 0.25 degrees of the angle. */
     public static final int AUTOMATIC = 0;
+    /** Mean dots of a cluster of green noise at 25 %, measured at clumps of 0, 1/2, 1, 3/2 and 2. */
+    private static final double[] CLUSTER_DOTS = {1, 2.3, 3.6, 5.2, 7.3};
     static final double LEAST_DPI = 72;
     static final double MOST_DPI = 4800;
     static final int LEAST_CELL_PX = 4;
@@ -142,6 +144,20 @@ public record ScreeningRecipe(String method, double dpi, double lpi, double angl
 
     public ScreeningRecipe withClump(double other) {
         return new ScreeningRecipe(method, dpi, lpi, angleDeg, dot, dotMm, filter, scan, edge, supercell, other, noiseSide, course);
+    }
+
+    /**
+     * The clump that gives clusters of so many dots at a quarter coverage: between what was measured at steps of it.
+     *
+     * @param dots mean dots of a cluster, 1 to 7
+     */
+    public ScreeningRecipe withClusterDots(double dots) {
+        requireWithin("cluster-dots", dots, 1, 7, "dots");
+        int step = 0;
+        while (step < CLUSTER_DOTS.length - 2 && dots > CLUSTER_DOTS[step + 1]) {
+            step++;
+        }
+        return withClump((step + (dots - CLUSTER_DOTS[step]) / (CLUSTER_DOTS[step + 1] - CLUSTER_DOTS[step])) / 2);
     }
 
     public ScreeningRecipe withNoiseSide(int other) {

@@ -39,6 +39,23 @@ public record Mesh(double threadsPerInch, double threadUm, double thicknessByThr
         this(threadsPerInch, threadUm, USUAL_THICKNESS);
     }
 
+    /**
+     * The mesh in its frame: tension takes a share of the threads an inch and widens the openings; the thread is taken to stay as thick.
+     *
+     * @param loss 0 to 0.1; 0.01 to 0.03 is usual (common practice, no source)
+     */
+    public Mesh underTension(double loss) {
+        if (!(loss >= 0 && loss <= 0.1)) {
+            throw new Refusal("tension", "a loss of " + Units.plain(loss) + " of the threads is out of range", "take 0 to 0.1, such as 0.02");
+        }
+        return new Mesh(threadsPerInch * (1 - loss), threadUm, thicknessByThread);
+    }
+
+    /** The finest ruling that this mesh carries: four threads a cell. Common practice, no source. */
+    public double finestLpi() {
+        return threadsPerInch / 4;
+    }
+
     /** Distance from thread to thread in um. */
     public double pitchUm() {
         return Units.UM_PER_INCH / threadsPerInch;

@@ -127,13 +127,7 @@ public record MeshBeats(Mesh mesh, double meshAngleDeg) {
 
     /** As {@link #better(double, int)}, among rulings from {@code leastLpi} to {@code mostLpi}. */
     public List<ScoredRuling> better(double dpi, double leastLpi, double mostLpi, int count) {
-        List<ScoredRuling> all = new ArrayList<>();
-        Map<Integer, Double> worstDots = new HashMap<>();
-        for (int px = (int) Math.ceil(dpi / mostLpi - SAME); px <= dpi / leastLpi + SAME; px++) {
-            for (double angle = 0; angle <= 45; angle += ANGLE_STEP_DEG) {
-                all.add(new ScoredRuling(dpi / px, angle, score(dpi / px, angle, worstDots)));
-            }
-        }
+        List<ScoredRuling> all = new ArrayList<>(map(dpi, leastLpi, mostLpi));
         all.sort(Comparator.comparingDouble(ScoredRuling::score).thenComparing(ScoredRuling::lpi).thenComparing(ScoredRuling::angleDeg));
         List<ScoredRuling> chosen = new ArrayList<>();
         for (ScoredRuling ruling : all) {
@@ -143,6 +137,18 @@ public record MeshBeats(Mesh mesh, double meshAngleDeg) {
             }
         }
         return chosen;
+    }
+
+    /** Every ruling from {@code leastLpi} to {@code mostLpi} that divides the device grid, finest first, at angles of 0 to 45 degrees in steps of 2.5. */
+    public List<ScoredRuling> map(double dpi, double leastLpi, double mostLpi) {
+        List<ScoredRuling> all = new ArrayList<>();
+        Map<Integer, Double> worstDots = new HashMap<>();
+        for (int px = (int) Math.ceil(dpi / mostLpi - SAME); px <= dpi / leastLpi + SAME; px++) {
+            for (double angle = 0; angle <= 45; angle += ANGLE_STEP_DEG) {
+                all.add(new ScoredRuling(dpi / px, angle, score(dpi / px, angle, worstDots)));
+            }
+        }
+        return all;
     }
 
     private static double worstDot(int squaredOrder) {

@@ -112,6 +112,13 @@ class NoiseMethodsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(doubles = {1.5, 3, 4.5, 6})
+    void clustersOfTheSizeAskedFor(double dots) {
+        BitPicture bits = Fields.flat(new GreenNoiseMethod(), FINE.withClusterDots(dots), 0.25, 256, 256);
+        assertEquals(1, Clusters.meanSize(bits) / dots, 0.2);
+    }
+
     /** Most power of clumped dots lies about their principal frequency, sqrt(g/M) with M the clusters' mean size; little below half of it. */
     @Test
     void clumpsStandApartEvenly() {
