@@ -23,10 +23,6 @@ public final class Ids {
 
     public static final String PREFERENCES = "saddlebar.ui.preferences";
 
-    public static final String OPEN_COMMISSION = "saddlebar.ui.commission.open";
-    public static final String CLOSE_COMMISSION = "saddlebar.ui.commission.close";
-    public static final String SHOW_WINDOW = "saddlebar.ui.window.show";
-
     private Ids() {
     }
 }

@@ -68,10 +68,12 @@ public final class CommissionOpening {
      * @return whether it lies open now
      */
     public boolean open(Path path) {
+        return mayClose() && openInstead(path);
+    }
+
+    /** As {@link #open}, after {@link #mayClose} has been asked. */
+    public boolean openInstead(Path path) {
         Path folder = Files.isRegularFile(path) && path.getFileName().toString().equals("commission.saddlebar") ? path.getParent() : path;
-        if (!mayClose()) {
-            return false;
-        }
         try {
             OpenCommission opened = desk.open(folder.toAbsolutePath());
             recent.opened(opened.path());
@@ -116,7 +118,7 @@ public final class CommissionOpening {
     }
 
     /** Whether nothing is unsaved, or it was saved or given up when asked. */
-    private boolean mayClose() {
+    public boolean mayClose() {
         if (desk.isMaking()) {
             MessageDialog.openInformation(window.getShell(), Messages.Make_runningTitle, Messages.Make_running);
             return false;
