@@ -239,6 +239,7 @@ class DesktopTest {
             assertTrue(desk().canEdit());
             assertFalse(desk().commission().orElseThrow().commission().getSheets().isEmpty());
         });
+        Screen.await("the tree to say that it lies on sheets", () -> commissionTree().getItem(0).getItem(0).getText().contains(Messages.State_onSheet));
         Screen.await("the Easel to be laid anew", () -> easel().flatMap(EaselCanvas::scene).filter(scene -> scene.layers().size() == 2).isPresent());
     }
 

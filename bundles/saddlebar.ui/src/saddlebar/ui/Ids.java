@@ -12,7 +12,7 @@ public final class Ids {
     public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
     public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
-    public static final String PROPERTIES_VIEW = "org.eclipse.ui.views.PropertySheet";
+    public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";
 
     public static final String EASEL_EDITOR = "saddlebar.ui.easel";

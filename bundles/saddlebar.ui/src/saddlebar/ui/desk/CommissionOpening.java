@@ -142,6 +142,8 @@ public final class CommissionOpening {
         Optional<String> first = opened.windowNames().stream().findFirst();
         if (!shown && first.isPresent()) {
             showWindow(opened, first.get());
+        } else if (first.isEmpty()) {
+            welcome();
         }
     }
 
@@ -149,6 +151,7 @@ public final class CommissionOpening {
     public void showWindow(OpenCommission opened, String windowName) {
         try {
             window.getActivePage().openEditor(new WindowInput(opened.path(), windowName), Ids.EASEL_EDITOR);
+            closeEaselsOf(Optional.of(opened.path())); // the welcome has said what it had to say
         } catch (PartInitException e) {
             MessageDialog.openError(window.getShell(), Messages.Open_failedTitle, e.getMessage());
         }

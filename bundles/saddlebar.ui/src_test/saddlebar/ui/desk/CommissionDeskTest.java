@@ -148,6 +148,7 @@ class CommissionDeskTest {
     @Test
     void theFirstArgumentThatIsNoOptionIsTheCommission() {
         assertEquals(Optional.of(Path.of("estuary")), StartArgument.commission(List.of("-x", "estuary", "other")));
+        assertEquals(Optional.of(Path.of("estuary")), StartArgument.commission(List.of("-cssTheme", "dark", "estuary")));
         assertEquals(Optional.empty(), StartArgument.commission(List.of("-x", "")));
     }
 }

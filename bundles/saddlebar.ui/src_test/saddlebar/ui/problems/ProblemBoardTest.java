@@ -35,6 +35,14 @@ class ProblemBoardTest {
     }
 
     @Test
+    void aPlaceIsToldWithItsWindow() {
+        List<PlacedProblem> placed = ProblemBoard.of("W01", List.of(problem(Severity.NOTE, "piece 3", "a"), problem(Severity.NOTE, "W01 piece 3", "a"),
+                problem(Severity.NOTE, "", "b"), problem(Severity.NOTE, "W01", "b")));
+        assertEquals(placed.get(0), placed.get(1));
+        assertEquals(placed.get(2), placed.get(3));
+    }
+
+    @Test
     void eachBelongsToTheWindowItsPlaceBeginsWith() {
         List<PlacedProblem> sorted = ProblemBoard.sorted(List.of("W1", "W10"), List.of(problem(Severity.NOTE, "W10 piece 3", "a"),
                 problem(Severity.NOTE, "W1", "b"), problem(Severity.NOTE, "fused-sheet", "c"), problem(Severity.NOTE, "W1-left matt", "d")));

@@ -22,11 +22,12 @@ import saddlebar.model.commission.Window;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.desk.Edits;
 import saddlebar.ui.easel.RulerScale;
+import saddlebar.ui.tree.MakingStates;
 
 class RowsOfTest {
     private final DefaultOperationHistory history = new DefaultOperationHistory();
     private final Edits edits = new Edits(history, "test");
-    private final RowsOf rows = new RowsOf(new Lengths(RulerScale.Unit.MM, Locale.ENGLISH), Optional.of(edits));
+    private final RowsOf rows = new RowsOf(new Lengths(RulerScale.Unit.MM, Locale.ENGLISH), Optional.of(edits), MakingStates.NONE);
     private final Commission commission = CommissionFactory.eINSTANCE.createCommission();
     private final Window window = CommissionFactory.eINSTANCE.createWindow();
 
@@ -72,7 +73,7 @@ class RowsOfTest {
 
     @Test
     void whereNothingMayBeChangedNothingCanBe() {
-        RowsOf looking = new RowsOf(new Lengths(RulerScale.Unit.MM, Locale.ENGLISH), Optional.empty());
+        RowsOf looking = new RowsOf(new Lengths(RulerScale.Unit.MM, Locale.ENGLISH), Optional.empty(), MakingStates.NONE);
         assertTrue(looking.general(window).stream().allMatch(row -> row.edit().isEmpty()));
         assertTrue(looking.general(commission).stream().allMatch(row -> row.edit().isEmpty()));
     }

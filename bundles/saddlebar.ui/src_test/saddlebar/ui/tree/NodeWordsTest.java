@@ -33,7 +33,7 @@ class NodeWordsTest {
     @TempDir
     private Path temp;
     private final CommissionDesk desk = new CommissionDesk(new DefaultOperationHistory());
-    private final NodeWords words = new NodeWords(desk::commission, () -> new Lengths(RulerScale.Unit.MM, Locale.ENGLISH));
+    private final NodeWords words = new NodeWords(desk::commission, () -> new Lengths(RulerScale.Unit.MM, Locale.ENGLISH), () -> MakingStates.NONE);
     private final CommissionContent content = new CommissionContent(desk::commission);
     private OpenCommission open;
 
