@@ -30,6 +30,7 @@ import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
 import org.eclipse.ui.IWorkbenchPage;
 import org.eclipse.ui.PlatformUI;
+import org.eclipse.ui.commands.ICommandService;
 import org.eclipse.ui.handlers.IHandlerService;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -146,6 +147,7 @@ class DesktopTest {
             PlatformUI.getWorkbench().showPerspective(Ids.DRAWING_BENCH, Screen.window());
             Screen.page().showView(Ids.PIECES_VIEW);
             Screen.page().activate(editor().orElseThrow());
+            easel().orElseThrow().chooseHere(Optional.empty(), false);
             easel().orElseThrow().walk(PieceWalk.Way.NEXT);
         });
         Screen.settle();
@@ -201,11 +203,11 @@ class DesktopTest {
         assertFalse(Screen.get(commission::isDirty));
     }
 
-    private static void command(String id) {
-        Screen.run(() -> {
-            Screen.page().activate(Screen.page().getActiveEditor());
-            Screen.window().getService(IHandlerService.class).executeCommand(id, null);
-        });
+    /** As the menu does it: once the command can be chosen. */
+    private static void command(String id) throws InterruptedException {
+        Screen.run(() -> Screen.page().activate(Screen.page().getActiveEditor()));
+        Screen.await("the command " + id, () -> Screen.window().getService(ICommandService.class).getCommand(id).isEnabled());
+        Screen.run(() -> Screen.window().getService(IHandlerService.class).executeCommand(id, null));
     }
 
     @Test
@@ -237,6 +239,7 @@ class DesktopTest {
             assertTrue(desk().canEdit());
             assertFalse(desk().commission().orElseThrow().commission().getSheets().isEmpty());
         });
+        Screen.await("the tree to say that it lies on sheets", () -> commissionTree().getItem(0).getItem(0).getText().contains(Messages.State_onSheet));
         Screen.await("the Easel to be laid anew", () -> easel().flatMap(EaselCanvas::scene).filter(scene -> scene.layers().size() == 2).isPresent());
     }
 
@@ -258,6 +261,27 @@ class DesktopTest {
         Screen.await("the commission to come back", () -> !desk().isMaking());
         assertFalse(told[0]);
         assertTrue(Screen.get(() -> desk().canEdit()));
+    }
+
+    /** A job that was stopped before its turn never runs; the commission must come back all the same. */
+    @Test
+    void makingStoppedBeforeItsTurnGivesTheCommissionBack() throws InterruptedException {
+        open();
+        Job.getJobManager().suspend();
+        try {
+            HandedOverJob<String> waiting = Screen.get(() -> {
+                HandedOverJob<String> asked = new HandedOverJob<>("Waiting", desk(), Screen.display(), 100, (path, work) -> "never", nothing -> {
+                    throw new IllegalStateException("it was stopped");
+                });
+                asked.begin();
+                return asked;
+            });
+            assertFalse(Screen.get(() -> desk().canEdit()));
+            assertTrue(waiting.cancel(), "it has begun although all jobs are held");
+        } finally {
+            Job.getJobManager().resume();
+        }
+        Screen.await("the commission to come back", () -> desk().canEdit());
     }
 
     @Test

@@ -3,7 +3,10 @@ package saddlebar.ui;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import java.util.concurrent.atomic.AtomicReference;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 
 import org.eclipse.swt.widgets.Composite;
@@ -15,29 +18,40 @@ import org.eclipse.ui.PlatformUI;
 
 /** Lets a test act on the screen's thread and wait for what it shows; what fails there fails the test. */
 final class Screen {
-    private static final long WAIT_MS = 90_000;
+    private static final long WAIT_MS = 60_000;
     private static final long PAUSE_MS = 20;
+    private static final int SETTLING_ROUNDS = 10;
 
     private Screen() {
     }
 
+    /**
+     * What a task gives that runs on the screen's thread. A dialog that waits for a person would stop that thread for ever: then this fails, and says
+     * what stands on the screen and where every thread is.
+     */
     static <T> T get(Callable<T> task) {
-        AtomicReference<T> result = new AtomicReference<>();
-        AtomicReference<Throwable> failure = new AtomicReference<>();
-        display().syncExec(() -> {
+        CompletableFuture<T> result = new CompletableFuture<>();
+        display().asyncExec(() -> {
             try {
-                result.set(task.call());
+                result.complete(task.call());
             } catch (Throwable e) { // carried over to the test's thread
-                failure.set(e);
+                result.completeExceptionally(e);
             }
         });
-        if (failure.get() instanceof Error error) {
-            throw error;
+        try {
+            return result.get(WAIT_MS, TimeUnit.MILLISECONDS);
+        } catch (ExecutionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
+            throw new IllegalStateException(e.getCause());
+        } catch (TimeoutException e) {
+            Threads.tell();
+            throw new AssertionError("the screen did not answer within " + WAIT_MS / 1000 + " s; where every thread was stands in the test's output", e);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(e);
         }
-        if (failure.get() != null) {
-            throw new IllegalStateException(failure.get());
-        }
-        return result.get();
     }
 
     static void run(Action task) {
@@ -58,20 +72,20 @@ final class Screen {
         long end = System.nanoTime() + WAIT_MS * 1_000_000;
         while (!get(condition::getAsBoolean)) {
             if (System.nanoTime() > end) {
-                throw new AssertionError("waited in vain for: " + what);
+                Threads.tell();
+                throw new AssertionError("waited in vain for: " + what + "; where every thread was stands in the test's output");
             }
             Thread.sleep(PAUSE_MS);
         }
     }
 
-    /** Lets everything that waits for the screen's thread run. */
-    static void settle() {
-        for (int i = 0; i < 20; i++) {
-            display().syncExec(() -> {
-                while (Display.getCurrent().readAndDispatch()) {
-                    continue;
-                }
+    /** Lets what waits for the screen's thread run, and what that brings about. */
+    static void settle() throws InterruptedException {
+        for (int i = 0; i < SETTLING_ROUNDS; i++) {
+            run(() -> {
+                // those before us in the queue have had their turn
             });
+            Thread.sleep(PAUSE_MS);
         }
     }
 

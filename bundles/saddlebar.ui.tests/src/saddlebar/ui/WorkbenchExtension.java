@@ -10,15 +10,20 @@ import java.util.concurrent.TimeUnit;
 
 import org.eclipse.swt.graphics.Resource;
 import org.eclipse.swt.widgets.Display;
+import org.eclipse.swt.widgets.Shell;
+import org.eclipse.ui.IWorkbench;
 import org.eclipse.ui.PlatformUI;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.ExtensionContext.Namespace;
 
+import saddlebar.ui.desk.CommissionDesk;
+
 /** Opens the workbench once for all screen tests, on a thread of its own, and closes it at the end. */
 public final class WorkbenchExtension implements BeforeAllCallback {
     private static final long START_WITHIN_S = 120;
-    private static final long END_WITHIN_MS = 30_000;
+    private static final long END_WITHIN_MS = 60_000;
+    private static final long WHOLE_RUN_WITHIN_S = 900;
 
     @Override
     public void beforeAll(ExtensionContext context) {
@@ -31,7 +36,7 @@ public final class WorkbenchExtension implements BeforeAllCallback {
     }
 
     /** The workbench while it runs. */
-    static final class Running implements ExtensionContext.Store.CloseableResource {
+    static final class Running implements AutoCloseable {
         private final List<Error> leaks = Collections.synchronizedList(new ArrayList<>());
         private final Thread thread;
         private Display display;
@@ -39,6 +44,7 @@ public final class WorkbenchExtension implements BeforeAllCallback {
 
         Running() {
             CountDownLatch started = new CountDownLatch(1);
+            Threads.giveUpAfter(WHOLE_RUN_WITHIN_S);
             Resource.setNonDisposeHandler(leaks::add);
             thread = new Thread(() -> {
                 try {
@@ -54,6 +60,7 @@ public final class WorkbenchExtension implements BeforeAllCallback {
             thread.start();
             try {
                 if (!started.await(START_WITHIN_S, TimeUnit.SECONDS)) {
+                    Threads.tell();
                     throw new IllegalStateException("the workbench did not open within " + START_WITHIN_S + " s");
                 }
             } catch (InterruptedException e) {
@@ -65,10 +72,24 @@ public final class WorkbenchExtension implements BeforeAllCallback {
             }
         }
 
+        /** Nothing asks a person at the end: what is unsaved is given up, what still stands open is closed. */
         @Override
         public void close() throws InterruptedException {
-            display.syncExec(() -> PlatformUI.getWorkbench().close());
+            display.asyncExec(() -> {
+                IWorkbench workbench = PlatformUI.getWorkbench();
+                workbench.getService(CommissionDesk.class).commission().ifPresent(open -> open.edits().forget());
+                for (Shell shell : display.getShells()) {
+                    if (shell.getParent() != null) {
+                        shell.close(); // a dialog that a failed test has left
+                    }
+                }
+                workbench.close();
+            });
             thread.join(END_WITHIN_MS);
+            if (thread.isAlive()) {
+                Threads.tell();
+                throw new IllegalStateException("the workbench did not close within " + END_WITHIN_MS / 1000 + " s");
+            }
         }
     }
 

@@ -12,7 +12,7 @@ public final class Ids {
     public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
     public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
-    public static final String PROPERTIES_VIEW = "org.eclipse.ui.views.PropertySheet";
+    public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";
 
     public static final String EASEL_EDITOR = "saddlebar.ui.easel";
@@ -22,10 +22,6 @@ public final class Ids {
     public static final String WINDOW_INPUT_FACTORY = "saddlebar.ui.windowInput";
 
     public static final String PREFERENCES = "saddlebar.ui.preferences";
-
-    public static final String OPEN_COMMISSION = "saddlebar.ui.commission.open";
-    public static final String CLOSE_COMMISSION = "saddlebar.ui.commission.close";
-    public static final String SHOW_WINDOW = "saddlebar.ui.window.show";
 
     private Ids() {
     }

@@ -12,7 +12,7 @@ final class Benches {
 
     static void common(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
-        layout.addView(Ids.TREE_VIEW, IPageLayout.LEFT, 0.22f, layout.getEditorArea());
+        layout.addView(Ids.TREE_VIEW, IPageLayout.LEFT, 0.24f, layout.getEditorArea());
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());
         below.addView(Ids.PROPERTIES_VIEW);
         below.addView(Ids.PROBLEMS_VIEW);

@@ -47,6 +47,7 @@ import saddlebar.ui.properties.PropertiesPage;
 import saddlebar.ui.scene.SceneReader;
 import saddlebar.ui.scene.WindowSketch;
 import saddlebar.ui.scene.WindowSketcher;
+import saddlebar.ui.tree.StateBoard;
 
 /** The Easel with one window on it. */
 public final class EaselEditor extends EditorPart implements ISaveablesSource {
@@ -55,6 +56,8 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     private EaselCanvas easel;
     private EaselSelection selection;
     private SaveableParts saveables;
+    private StateBoard states;
+    private final Runnable onStates = this::showStates;
     private Job reading;
     private WindowSketch shown;
     private final IPreferenceStore preferences = StudioPreferences.store();
@@ -64,7 +67,9 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         public void opened(OpenCommission commission) {
             if (commission.path().equals(input.commission())) {
                 saveables.opened(commission);
+                selection.forget();
                 read();
+                easel.scene().ifPresent(scene -> selection.sceneShown());
             }
         }
 
@@ -113,6 +118,8 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         preferences.addPropertyChangeListener(onPreferences);
         JFaceResources.getColorRegistry().addListener(onPreferences);
         desk.addListener(onDesk);
+        states = getSite().getService(StateBoard.class);
+        states.addListener(onStates);
         ours().ifPresent(commission -> {
             saveables.begin(ours());
             new UndoRedoActionGroup(getSite(), commission.edits().context(), true).fillActionBars(getEditorSite().getActionBars());
@@ -125,6 +132,9 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         if (desk != null) {
             desk.removeListener(onDesk);
             stopReading();
+        }
+        if (states != null) {
+            states.removeListener(onStates);
         }
         if (selection != null) {
             getSite().getPage().removeSelectionListener(selection);
@@ -246,8 +256,17 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
             colourway.ifPresent(index -> easel.setLook(easel.look().withColourway(index)));
         }
         easel.say(scene.isEmpty() ? Messages.Easel_noArtwork : "");
-        easel.show(scene);
+        easel.show(scene.withStates(states.states().pieces()));
         selection.sceneShown();
+    }
+
+    private void showStates() {
+        easel.scene().filter(scene -> !scene.isEmpty()).ifPresent(scene -> {
+            EaselScene now = scene.withStates(states.states().pieces());
+            if (!now.states().equals(scene.states())) {
+                easel.show(now);
+            }
+        });
     }
 
     private void told(WindowSketch sketch, EaselScene scene) {

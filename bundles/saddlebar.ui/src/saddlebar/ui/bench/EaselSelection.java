@@ -35,10 +35,15 @@ final class EaselSelection implements ISelectionProvider, ISelectionListener {
         setSelection(piece.map(chosen -> new StructuredSelection(thing(chosen))).orElseGet(this::window));
     }
 
+    /** The commission has been read anew: what was chosen is of yesterday's model. */
+    void forget() {
+        current = StructuredSelection.EMPTY;
+    }
+
     /** With no piece chosen, the window itself is. */
     void sceneShown() {
-        if (editor.easel().chosen().isEmpty() && current.isEmpty()) {
-            setSelection(window());
+        if (current.isEmpty()) {
+            chosenOnEasel(editor.easel().chosen());
         }
     }
 

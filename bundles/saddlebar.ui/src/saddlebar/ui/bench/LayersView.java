@@ -10,9 +10,7 @@ import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.CheckStateChangedEvent;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.ICheckStateProvider;
-import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -21,12 +19,16 @@ import org.eclipse.swt.widgets.Table;
 import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.commission.DesignLayer;
+import saddlebar.model.commission.MakingState;
+import saddlebar.ui.Columns;
 import saddlebar.ui.Messages;
+import saddlebar.ui.desk.SelectionOf;
 import saddlebar.ui.easel.EaselCanvas;
 import saddlebar.ui.easel.EaselScene;
 import saddlebar.ui.easel.SceneLayer;
 import saddlebar.ui.properties.PropertiesPage;
 import saddlebar.ui.tree.MakingWords;
+import saddlebar.ui.tree.StateBoard;
 
 /** The layers of the window on the Easel: which are shown, with what paint, how far they are made; and which colourway lies there. */
 public final class LayersView extends ViewPart {
@@ -36,10 +38,14 @@ public final class LayersView extends ViewPart {
 
     private Combo colourway;
     private CheckboxTableViewer table;
+    private SelectionOf selection;
+    private StateBoard states;
+    private final Runnable onStates = () -> table.refresh();
     private EaselFollower follower;
 
     @Override
     public void createPartControl(Composite parent) {
+        states = getSite().getService(StateBoard.class);
         Composite body = new Composite(parent, SWT.NONE);
         GridLayoutFactory.swtDefaults().numColumns(2).applyTo(body);
         new Label(body, SWT.NONE).setText(Messages.Layers_colourway);
@@ -53,16 +59,18 @@ public final class LayersView extends ViewPart {
         frame.setLayout(layout);
         table = new CheckboxTableViewer(new Table(frame, SWT.CHECK | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL | SWT.BORDER));
         table.getTable().setHeaderVisible(true);
-        column(layout, Messages.Layers_shown, 40, new ColumnLabelProvider() {
+        Columns columns = new Columns(table, layout);
+        columns.add(Messages.Layers_shown, 1, "      lettering", new ColumnLabelProvider() {
             @Override
             public String getText(Object line) {
                 return ((Line) line).shown.name();
             }
         });
-        column(layout, Messages.Property_paint, 35, ColumnLabelProvider.createTextProvider(line -> ((Line) line).made.map(DesignLayer::getPaint)
-                .map(paint -> paint.getName()).orElse(Messages.State_noPaint)));
-        column(layout, Messages.Property_state, 25, ColumnLabelProvider.createTextProvider(line -> ((Line) line).made
-                .map(layer -> MakingWords.of(layer.getState())).orElse("")));
+        columns.add(Messages.Property_paint, 2, "silver stain amber",
+                ColumnLabelProvider.createTextProvider(line -> ((Line) line).made.map(DesignLayer::getPaint)
+                        .map(paint -> paint.getName()).orElse(Messages.State_noPaint)));
+        columns.add(Messages.Property_state, 1, MakingWords.of(MakingState.ON_SHEET), ColumnLabelProvider.createTextProvider(line -> ((Line) line).made
+                .map(layer -> MakingWords.of(states.states().of(layer))).orElse("")));
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.setCheckStateProvider(new ICheckStateProvider() {
             @Override
@@ -76,21 +84,16 @@ public final class LayersView extends ViewPart {
             }
         });
         table.addCheckStateListener(this::checked);
-        getSite().setSelectionProvider(new SelectionOf(table) {
+        selection = new SelectionOf(table) {
             @Override
-            Object thing(Object line) {
+            protected Object thing(Object line) {
                 return ((Line) line).made.isPresent() ? ((Line) line).made.get() : ((Line) line).shown;
             }
-        });
+        };
+        getSite().setSelectionProvider(selection);
+        states.addListener(onStates);
         follower = new EaselFollower(getSite().getPage(), this::follow);
         follow(follower.front());
-    }
-
-    private void column(TableColumnLayout layout, String title, int weight, ColumnLabelProvider labels) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
-        column.getColumn().setText(title);
-        column.setLabelProvider(labels);
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight));
     }
 
     private Optional<EaselCanvas> easel() {
@@ -144,13 +147,14 @@ public final class LayersView extends ViewPart {
 
     @Override
     public void setFocus() {
-        table.getControl().setFocus();
+        selection.focus();
     }
 
     @Override
     public void dispose() {
         if (follower != null) {
             follower.dispose();
+            states.removeListener(onStates);
         }
         super.dispose();
     }

@@ -8,30 +8,33 @@ import java.util.function.Function;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.jface.viewers.Viewer;
 import org.eclipse.jface.viewers.ViewerComparator;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.swt.widgets.TableColumn;
 import org.eclipse.ui.ISelectionListener;
 import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.part.ViewPart;
 
+import saddlebar.model.commission.MakingState;
 import saddlebar.model.commission.Piece;
+import saddlebar.ui.Columns;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.desk.SelectionOf;
 import saddlebar.ui.easel.GlassLook;
 import saddlebar.ui.easel.RectMm;
 import saddlebar.ui.easel.ScenePiece;
 import saddlebar.ui.properties.PropertiesPage;
 import saddlebar.ui.tree.MakingWords;
+import saddlebar.ui.tree.StateBoard;
 
 /** The pieces of the window on the Easel as a table: the same to a screen reader as the Easel is to the eye. */
 public final class PiecesView extends ViewPart implements ISelectionListener {
@@ -40,44 +43,49 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     }
 
     private TableViewer table;
+    private LineSelection selection;
     private EaselFollower follower;
     private boolean following;
+    private StateBoard states;
+    private final Runnable onStates = () -> table.refresh();
 
     @Override
     public void createPartControl(Composite parent) {
+        states = getSite().getService(StateBoard.class);
         Composite frame = new Composite(parent, SWT.NONE);
         table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.getTable().setHeaderVisible(true);
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
         Lengths lengths = StudioPreferences.lengths();
-        column(layout, Messages.Property_number, 10, line -> line.shown.number(), Comparator.comparingInt(line -> number(line.shown.number())));
-        column(layout, Messages.Property_glass, 30, line -> line.glass.name().isEmpty() ? Messages.Glass_unchosen : line.glass.name(),
+        Columns columns = new Columns(table, layout);
+        column(columns, Messages.Property_number, 0, "888", line -> line.shown.number(), Comparator.comparingInt(line -> number(line.shown.number())));
+        column(columns, Messages.Property_glass, 3, "pale straw", line -> line.glass.name().isEmpty() ? Messages.Glass_unchosen : line.glass.name(),
                 Comparator.comparing(line -> line.glass.name()));
-        column(layout, Messages.Property_size, 24, line -> {
+        column(columns, Messages.Property_state, 1, MakingWords.of(MakingState.ON_SHEET),
+                line -> state(line).map(MakingWords::of).orElse(Messages.State_notMade),
+                Comparator.comparing(line -> state(line).map(Enum::ordinal).orElse(-1)));
+        column(columns, Messages.Property_size, 1, lengths.size(388.8, 388.8), line -> {
             RectMm bounds = line.shown.contour().bounds();
             return lengths.size(bounds.widthMm(), bounds.heightMm());
         }, Comparator.comparingDouble(line -> Math.max(line.shown.contour().bounds().widthMm(), line.shown.contour().bounds().heightMm())));
-        column(layout, Messages.Property_area, 18, line -> lengths.area(line.shown.contour().areaMm2()),
+        column(columns, Messages.Property_area, 1, lengths.area(28888), line -> lengths.area(line.shown.contour().areaMm2()),
                 Comparator.comparingDouble(line -> line.shown.contour().areaMm2()));
-        column(layout, Messages.Property_state, 18, line -> line.made.map(piece -> MakingWords.of(piece.getState())).orElse(Messages.State_notMade),
-                Comparator.comparing(line -> line.made.map(Piece::getState).map(Enum::ordinal).orElse(-1)));
         table.setContentProvider(ArrayContentProvider.getInstance());
-        getSite().setSelectionProvider(new LineSelection());
+        selection = new LineSelection();
+        getSite().setSelectionProvider(selection);
         table.addSelectionChangedListener(event -> chosenHere());
         getSite().getPage().addSelectionListener(this);
+        states.addListener(onStates);
         follower = new EaselFollower(getSite().getPage(), this::follow);
         follow(follower.front());
     }
 
-    private void column(TableColumnLayout layout, String title, int weight, Function<Line, String> text, Comparator<Line> order) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
-        column.getColumn().setText(title);
-        column.setLabelProvider(ColumnLabelProvider.createTextProvider(line -> text.apply((Line) line)));
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight));
-        column.getColumn().addListener(SWT.Selection, event -> {
-            boolean again = table.getTable().getSortColumn() == column.getColumn() && table.getTable().getSortDirection() == SWT.UP;
-            table.getTable().setSortColumn(column.getColumn());
+    private void column(Columns columns, String title, int share, String widest, Function<Line, String> text, Comparator<Line> order) {
+        TableColumn column = columns.add(title, share, widest, ColumnLabelProvider.createTextProvider(line -> text.apply((Line) line)));
+        column.addListener(SWT.Selection, event -> {
+            boolean again = table.getTable().getSortColumn() == column && table.getTable().getSortDirection() == SWT.UP;
+            table.getTable().setSortColumn(column);
             table.getTable().setSortDirection(again ? SWT.DOWN : SWT.UP);
             table.setComparator(new ViewerComparator() {
                 @Override
@@ -87,6 +95,10 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
                 }
             });
         });
+    }
+
+    private Optional<MakingState> state(Line line) {
+        return line.made.map(states.states()::of);
     }
 
     private static int number(String text) {
@@ -117,7 +129,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     }
 
     private void chosenHere() {
-        if (!following && table.getStructuredSelection().getFirstElement() instanceof Line line) {
+        if (!following && !selection.choosesNone() && table.getStructuredSelection().getFirstElement() instanceof Line line) {
             follower.front().ifPresent(editor -> editor.easel().choose(Optional.of(line.shown.id()), true));
         }
     }
@@ -141,13 +153,14 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
 
     @Override
     public void setFocus() {
-        table.getControl().setFocus();
+        selection.focus();
     }
 
     @Override
     public void dispose() {
         if (follower != null) {
             follower.dispose();
+            states.removeListener(onStates);
             getSite().getPage().removeSelectionListener(this);
         }
         super.dispose();
@@ -165,8 +178,12 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
             super(table);
         }
 
+        boolean choosesNone() {
+            return isFocusing();
+        }
+
         @Override
-        Object thing(Object line) {
+        protected Object thing(Object line) {
             return ((Line) line).thing;
         }
     }

@@ -26,6 +26,7 @@ import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.scene.WindowSketch;
 import saddlebar.ui.scene.WindowSketcher;
 import saddlebar.ui.tree.NodeWords;
+import saddlebar.ui.tree.StateBoard;
 import saddlebar.ui.tree.WindowNode;
 
 /** All windows of the commission as small pictures in the light, each with its name and how far it is made. Enter or a double click opens one. */
@@ -33,6 +34,8 @@ public final class WallView extends ViewPart {
     private CommissionDesk desk;
     private ScrolledComposite scrolled;
     private Composite wall;
+    private StateBoard states;
+    private final Runnable onStates = this::describeAll;
     private final Map<String, WallPicture> pictures = new LinkedHashMap<>();
     private final Map<String, WindowSketch> sketches = new LinkedHashMap<>();
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
@@ -67,6 +70,8 @@ public final class WallView extends ViewPart {
         scrolled.setContent(wall);
         scrolled.addListener(SWT.Resize, event -> layout());
         new FileDrop(getSite().getWorkbenchWindow()).on(wall);
+        states = getSite().getService(StateBoard.class);
+        states.addListener(onStates);
         desk.addListener(onDesk);
         desk.commission().ifPresentOrElse(this::hang, this::takeDown);
     }
@@ -80,7 +85,7 @@ public final class WallView extends ViewPart {
         if (names.isEmpty()) {
             say(Messages.Wall_noWindows);
         }
-        NodeWords words = new NodeWords(desk::commission, StudioPreferences::lengths);
+        NodeWords words = words();
         for (String name : names) {
             Composite frame = new Composite(wall, SWT.NONE);
             GridLayoutFactory.fillDefaults().spacing(0, 2).applyTo(frame);
@@ -157,7 +162,18 @@ public final class WallView extends ViewPart {
         } catch (Refusal e) {
             picture.setToolTipText(e.getMessage());
         }
-        describe(picture, new NodeWords(desk::commission, StudioPreferences::lengths), name);
+        describe(picture, words(), name);
+    }
+
+    private NodeWords words() {
+        return new NodeWords(desk::commission, StudioPreferences::lengths, states::states);
+    }
+
+    private void describeAll() {
+        if (!wall.isDisposed()) {
+            pictures.forEach((name, picture) -> describe(picture, words(), name));
+            layout();
+        }
     }
 
     private void layout() {
@@ -179,6 +195,7 @@ public final class WallView extends ViewPart {
     public void dispose() {
         if (desk != null) {
             desk.removeListener(onDesk);
+            states.removeListener(onStates);
         }
         super.dispose();
     }

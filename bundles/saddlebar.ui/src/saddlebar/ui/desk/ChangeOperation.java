@@ -10,12 +10,10 @@ import org.eclipse.emf.ecore.change.ChangeDescription;
 /** One recorded change of the model; applied backwards it becomes its own inverse. */
 final class ChangeOperation extends AbstractOperation {
     private final ChangeDescription change;
-    private final Runnable whenChanged;
 
-    ChangeOperation(String label, ChangeDescription change, Runnable whenChanged) {
+    ChangeOperation(String label, ChangeDescription change) {
         super(label);
         this.change = change;
-        this.whenChanged = whenChanged;
     }
 
     @Override
@@ -35,7 +33,6 @@ final class ChangeOperation extends AbstractOperation {
 
     private IStatus apply() {
         change.applyAndReverse();
-        whenChanged.run();
         return Status.OK_STATUS;
     }
 }

@@ -68,10 +68,12 @@ public final class CommissionOpening {
      * @return whether it lies open now
      */
     public boolean open(Path path) {
+        return mayClose() && openInstead(path);
+    }
+
+    /** As {@link #open}, after {@link #mayClose} has been asked. */
+    public boolean openInstead(Path path) {
         Path folder = Files.isRegularFile(path) && path.getFileName().toString().equals("commission.saddlebar") ? path.getParent() : path;
-        if (!mayClose()) {
-            return false;
-        }
         try {
             OpenCommission opened = desk.open(folder.toAbsolutePath());
             recent.opened(opened.path());
@@ -116,7 +118,7 @@ public final class CommissionOpening {
     }
 
     /** Whether nothing is unsaved, or it was saved or given up when asked. */
-    private boolean mayClose() {
+    public boolean mayClose() {
         if (desk.isMaking()) {
             MessageDialog.openInformation(window.getShell(), Messages.Make_runningTitle, Messages.Make_running);
             return false;
@@ -140,6 +142,8 @@ public final class CommissionOpening {
         Optional<String> first = opened.windowNames().stream().findFirst();
         if (!shown && first.isPresent()) {
             showWindow(opened, first.get());
+        } else if (first.isEmpty()) {
+            welcome();
         }
     }
 
@@ -147,6 +151,7 @@ public final class CommissionOpening {
     public void showWindow(OpenCommission opened, String windowName) {
         try {
             window.getActivePage().openEditor(new WindowInput(opened.path(), windowName), Ids.EASEL_EDITOR);
+            closeEaselsOf(Optional.of(opened.path())); // the welcome has said what it had to say
         } catch (PartInitException e) {
             MessageDialog.openError(window.getShell(), Messages.Open_failedTitle, e.getMessage());
         }

@@ -5,8 +5,9 @@ import org.eclipse.ui.services.AbstractServiceFactory;
 import org.eclipse.ui.services.IServiceLocator;
 
 import saddlebar.ui.problems.ProblemBoard;
+import saddlebar.ui.tree.StateBoard;
 
-/** Gives every part the one desk and the one board of problems of the workbench. */
+/** Gives every part the one desk of the workbench, and the boards that hang over it. */
 public final class DeskServiceFactory extends AbstractServiceFactory {
     @Override
     @SuppressWarnings({"rawtypes", "unchecked"})
@@ -17,6 +18,9 @@ public final class DeskServiceFactory extends AbstractServiceFactory {
         }
         if (wanted == ProblemBoard.class) {
             return new ProblemBoard();
+        }
+        if (wanted == StateBoard.class) {
+            return new StateBoard(locator.getService(CommissionDesk.class), locator.getService(IWorkbench.class).getDisplay());
         }
         IWorkbench workbench = locator.getService(IWorkbench.class);
         return new CommissionDesk(workbench.getOperationSupport().getOperationHistory());

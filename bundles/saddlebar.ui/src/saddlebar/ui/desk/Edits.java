@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 import org.eclipse.core.commands.operations.IOperationHistory;
+import org.eclipse.core.commands.operations.IOperationHistoryListener;
 import org.eclipse.core.commands.operations.IUndoContext;
 import org.eclipse.core.commands.operations.IUndoableOperation;
 import org.eclipse.core.commands.operations.ObjectUndoContext;
+import org.eclipse.core.commands.operations.OperationHistoryEvent;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.change.ChangeDescription;
 import org.eclipse.emf.ecore.change.util.ChangeRecorder;
@@ -22,6 +24,8 @@ public final class Edits {
     private final IOperationHistory history;
     private final IUndoContext context;
     private final List<Runnable> listeners = new ArrayList<>();
+    /** Told by the history after it has moved a step, so that {@link #isDirty} is right by then. */
+    private final IOperationHistoryListener onHistory = this::stepped;
     private IUndoableOperation lastSaved;
 
     /** @param label names the commission in the history */
@@ -29,6 +33,7 @@ public final class Edits {
         this.history = history;
         this.context = new ObjectUndoContext(this, label);
         history.setLimit(context, MOST_STEPS);
+        history.addOperationHistoryListener(onHistory);
     }
 
     /** By which the workbench's Undo and Redo find these edits. */
@@ -58,7 +63,7 @@ public final class Edits {
         if (made.getObjectChanges().isEmpty() && made.getResourceChanges().isEmpty()) {
             return;
         }
-        ChangeOperation step = new ChangeOperation(label, made, this::changed);
+        ChangeOperation step = new ChangeOperation(label, made);
         step.addContext(context);
         history.add(step);
         changed();
@@ -74,8 +79,9 @@ public final class Edits {
         changed();
     }
 
-    /** Forgets all steps: the model has been read anew, or is closed. */
+    /** Forgets all steps, and hears of no more: the commission is closed. */
     public void forget() {
+        history.removeOperationHistoryListener(onHistory);
         history.dispose(context, true, true, false);
         lastSaved = null;
     }
@@ -83,6 +89,13 @@ public final class Edits {
     /** Called after each edit, each step back or forth, and each save. */
     public void whenChanged(Runnable listener) {
         listeners.add(listener);
+    }
+
+    private void stepped(OperationHistoryEvent event) {
+        boolean moved = event.getEventType() == OperationHistoryEvent.UNDONE || event.getEventType() == OperationHistoryEvent.REDONE;
+        if (moved && event.getOperation().hasContext(context)) {
+            changed();
+        }
     }
 
     private void changed() {

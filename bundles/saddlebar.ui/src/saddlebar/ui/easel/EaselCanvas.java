@@ -41,6 +41,7 @@ public final class EaselCanvas extends Canvas {
     private final TileImages tiles = new TileImages(MOST_TILE_BYTES);
     private final SelectionPainter selectionPainter = new SelectionPainter();
     private final RulerPainter rulers = new RulerPainter();
+    private final StateLegend legend = new StateLegend();
     private final List<Runnable> viewListeners = new ArrayList<>();
     private final List<Runnable> sceneListeners = new ArrayList<>();
     private final List<Runnable> lookListeners = new ArrayList<>();
@@ -79,6 +80,7 @@ public final class EaselCanvas extends Canvas {
             painters.shutdownNow();
             tiles.clear();
             dropBackdrop();
+            legend.dispose();
         });
         new EaselGestures(this);
     }
@@ -371,6 +373,9 @@ public final class EaselCanvas extends Canvas {
             paintGlass(gc, grid, edge);
             chosen().ifPresent(piece -> selectionPainter.paint(gc, piece, grid, edge));
             markedPlace.ifPresent(place -> selectionPainter.ring(gc, place, grid, edge));
+            if (look.shows(EaselLook.Overlay.STATES)) {
+                legend.paint(gc, all, scene.get(), getMonitor().getZoom());
+            }
             gc.setClipping((Rectangle) null);
             if (ruler.isPresent()) {
                 rulers.paint(gc, all, view, ruler.get(), chosen());

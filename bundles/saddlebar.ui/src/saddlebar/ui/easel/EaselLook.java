@@ -21,6 +21,8 @@ public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLay
         NUMBERS,
         /** Foil or came at its true width; without it only the gap between the pieces. */
         METAL,
+        /** How far each piece is made, by hatching. */
+        STATES,
         /** Marks where somebody should look. */
         PROBLEMS
     }

@@ -1,9 +1,11 @@
 package saddlebar.ui.easel;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
+import saddlebar.model.commission.MakingState;
 import saddlebar.model.problem.Problem;
 
 /**
@@ -18,9 +20,10 @@ import saddlebar.model.problem.Problem;
  * @param problems   what somebody should look at; those with a place are marked
  * @param colourways names of the choices of glass, at least one
  * @param metal      foil or came
+ * @param states     how far pieces are made, by their ids; a piece that is not named is drawn
  */
 public record EaselScene(String name, RectMm bounds, List<Contour> outlines, List<ScenePiece> pieces, List<SceneLayer> layers,
-        List<Problem> problems, List<String> colourways, Metal metal) {
+        List<Problem> problems, List<String> colourways, Metal metal, Map<String, MakingState> states) {
     public EaselScene {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(bounds, "bounds");
@@ -33,6 +36,21 @@ public record EaselScene(String name, RectMm bounds, List<Contour> outlines, Lis
             throw new IllegalArgumentException("a scene needs at least one colourway");
         }
         Objects.requireNonNull(metal, "metal");
+        states = Map.copyOf(states);
+    }
+
+    /** Of whose making nothing is known yet. */
+    public EaselScene(String name, RectMm bounds, List<Contour> outlines, List<ScenePiece> pieces, List<SceneLayer> layers, List<Problem> problems,
+            List<String> colourways, Metal metal) {
+        this(name, bounds, outlines, pieces, layers, problems, colourways, metal, Map.of());
+    }
+
+    public EaselScene withStates(Map<String, MakingState> now) {
+        return new EaselScene(name, bounds, outlines, pieces, layers, problems, colourways, metal, now);
+    }
+
+    public MakingState state(ScenePiece piece) {
+        return states.getOrDefault(piece.id(), MakingState.DRAWN);
     }
 
     /** The piece at a place; a piece in the hole of another is found there, since a hole is not part of its contour. */

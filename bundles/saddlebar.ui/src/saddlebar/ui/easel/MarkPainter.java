@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -37,6 +38,15 @@ final class MarkPainter {
 
     void paint(Graphics2D pen, RectMm part, double pxPerMm, double pxPerPt) {
         RectMm near = part.grownBy(3 * MOST_TEXT_PT * pxPerPt / pxPerMm);
+        if (look.shows(Overlay.STATES)) {
+            for (ScenePiece piece : scene.pieces()) {
+                if (piece.contour().bounds().touches(part)) {
+                    AffineTransform toPx = new AffineTransform(pxPerMm, 0, 0, pxPerMm, -part.leftMm() * pxPerMm, -part.topMm() * pxPerMm);
+                    StateHatch.lay(pen, toPx.createTransformedShape(piece.contour().path()), scene.state(piece), -part.leftMm() * pxPerMm,
+                            -part.topMm() * pxPerMm, pxPerPt);
+                }
+            }
+        }
         if (look.shows(Overlay.NUMBERS)) {
             for (ScenePiece piece : scene.pieces()) {
                 if (near.holds(piece.labelXMm(), piece.labelYMm())) {

@@ -10,7 +10,9 @@ import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
+import org.eclipse.core.runtime.jobs.IJobChangeEvent;
 import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.core.runtime.jobs.JobChangeAdapter;
 import org.eclipse.swt.widgets.Display;
 import org.eclipse.ui.progress.IProgressConstants;
 
@@ -37,6 +39,7 @@ public final class HandedOverJob<T> extends Job {
     private final Deed<T> deed;
     private final Consumer<T> whenDone;
     private Path handed;
+    private volatile boolean ran;
 
     /** @param whenDone is told on the screen's thread, after the commission has been taken back */
     public HandedOverJob(String name, CommissionDesk desk, Display display, int units, Deed<T> deed, Consumer<T> whenDone) {
@@ -52,11 +55,20 @@ public final class HandedOverJob<T> extends Job {
     /** Hands the commission over and begins; on the screen's thread. */
     public void begin() throws IOException {
         handed = desk.handOver();
+        addJobChangeListener(new JobChangeAdapter() {
+            @Override
+            public void done(IJobChangeEvent event) {
+                if (!ran) { // stopped while it still waited for its turn
+                    takeBack(HandedOverJob.this::nothing);
+                }
+            }
+        });
         schedule();
     }
 
     @Override
     protected IStatus run(IProgressMonitor monitor) {
+        ran = true;
         try {
             SubMonitor progress = SubMonitor.convert(monitor, getName(), units);
             T done = deed.doIt(handed, new MonitorWork(progress));

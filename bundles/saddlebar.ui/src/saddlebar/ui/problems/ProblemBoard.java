@@ -46,15 +46,27 @@ public final class ProblemBoard {
         List.copyOf(listeners).forEach(Runnable::run);
     }
 
-    /** Problems that all belong to one window. */
+    /** Problems that all belong to one window; a place that does not name the window is told with it, so that all tell the same place alike. */
     public static List<PlacedProblem> of(String windowName, List<Problem> problems) {
-        return problems.stream().map(problem -> new PlacedProblem(windowName, problem)).toList();
+        return problems.stream().map(problem -> new PlacedProblem(windowName, placed(windowName, problem))).toList();
+    }
+
+    private static Problem placed(String windowName, Problem problem) {
+        if (belongsTo(windowName, problem)) {
+            return problem;
+        }
+        String where = problem.where().isEmpty() ? windowName : windowName + " " + problem.where();
+        return new Problem(problem.code(), problem.severity(), where, problem.at(), problem.message());
+    }
+
+    private static boolean belongsTo(String windowName, Problem problem) {
+        return problem.where().equals(windowName) || problem.where().startsWith(windowName + " ") || problem.where().startsWith(windowName + "-");
     }
 
     /** Problems of several windows: each belongs to the window whose name its place begins with, or to none. */
     public static List<PlacedProblem> sorted(List<String> windowNames, List<Problem> problems) {
         return problems.stream().map(problem -> new PlacedProblem(windowNames.stream()
-                .filter(name -> problem.where().equals(name) || problem.where().startsWith(name + " ") || problem.where().startsWith(name + "-"))
+                .filter(name -> belongsTo(name, problem))
                 .findFirst().orElse(""), problem)).toList();
     }
 }

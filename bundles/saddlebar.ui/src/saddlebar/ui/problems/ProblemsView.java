@@ -3,10 +3,8 @@ package saddlebar.ui.problems;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
-import org.eclipse.jface.viewers.ColumnWeightData;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.jface.viewers.TableViewer;
-import org.eclipse.jface.viewers.TableViewerColumn;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.Image;
@@ -16,14 +14,17 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.problem.Severity;
+import saddlebar.ui.Columns;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.SelectionOf;
 
 /** The one list of problems. Choosing one shows its place on the Easel if its window lies there; Enter or a double click puts it there. */
 public final class ProblemsView extends ViewPart {
     private TableViewer table;
+    private SelectionOf selection;
     private ProblemBoard board;
     private CommissionDesk desk;
     private final Runnable onBoard = this::refresh;
@@ -41,7 +42,8 @@ public final class ProblemsView extends ViewPart {
         table.getTable().setHeaderVisible(true);
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
-        column(layout, Messages.Problems_severity, 12, new ColumnLabelProvider() {
+        Columns columns = new Columns(table, layout);
+        columns.add(Messages.Problems_severity, 0, "    " + words(Severity.WARNING), new ColumnLabelProvider() {
             @Override
             public String getText(Object element) {
                 return words(((PlacedProblem) element).problem().severity());
@@ -52,23 +54,32 @@ public final class ProblemsView extends ViewPart {
                 return image(((PlacedProblem) element).problem().severity());
             }
         });
-        column(layout, Messages.Problems_where, 20, ColumnLabelProvider.createTextProvider(element -> ((PlacedProblem) element).problem().where()));
-        column(layout, Messages.Problems_what, 68, ColumnLabelProvider.createTextProvider(element -> ((PlacedProblem) element).problem().message()));
+        columns.add(Messages.Problems_where, 1, "W01 trace 88", ColumnLabelProvider.createTextProvider(element -> ((PlacedProblem) element).problem().where()));
+        columns.add(Messages.Problems_what, 6, "", new ColumnLabelProvider() {
+            @Override
+            public String getText(Object element) {
+                return ((PlacedProblem) element).problem().message();
+            }
+
+            @Override
+            public String getToolTipText(Object element) {
+                return getText(element);
+            }
+        });
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.addDoubleClickListener(event -> show((IStructuredSelection) event.getSelection()));
-        getSite().setSelectionProvider(table);
+        selection = new SelectionOf(table) {
+            @Override
+            protected Object thing(Object line) {
+                return line;
+            }
+        };
+        getSite().setSelectionProvider(selection);
         board = getSite().getService(ProblemBoard.class);
         board.addListener(onBoard);
         desk = getSite().getService(CommissionDesk.class);
         desk.addListener(onDesk);
         refresh();
-    }
-
-    private void column(TableColumnLayout layout, String title, int weight, ColumnLabelProvider labels) {
-        TableViewerColumn column = new TableViewerColumn(table, SWT.NONE);
-        column.getColumn().setText(title);
-        column.setLabelProvider(labels);
-        layout.setColumnData(column.getColumn(), new ColumnWeightData(weight));
     }
 
     private static String words(Severity severity) {
@@ -105,7 +116,7 @@ public final class ProblemsView extends ViewPart {
 
     @Override
     public void setFocus() {
-        table.getControl().setFocus();
+        selection.focus();
     }
 
     @Override

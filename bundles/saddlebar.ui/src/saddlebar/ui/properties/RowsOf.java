@@ -31,6 +31,7 @@ import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.bench.DrawnPiece;
 import saddlebar.ui.desk.Edits;
+import saddlebar.ui.tree.MakingStates;
 import saddlebar.ui.tree.MakingWords;
 import saddlebar.ui.tree.NodeWords;
 
@@ -38,11 +39,13 @@ import saddlebar.ui.tree.NodeWords;
 public final class RowsOf {
     private final Lengths lengths;
     private final Optional<Edits> edits;
+    private final MakingStates states;
 
     /** @param edits takes changes; empty while nothing may be changed */
-    public RowsOf(Lengths lengths, Optional<Edits> edits) {
+    public RowsOf(Lengths lengths, Optional<Edits> edits, MakingStates states) {
         this.lengths = lengths;
         this.edits = edits;
+        this.states = states;
     }
 
     /** What the thing is. */
@@ -159,7 +162,7 @@ public final class RowsOf {
                 Row.fact(Messages.Property_paint, layer.getPaint() == null ? Messages.State_noPaint : layer.getPaint().getName()),
                 Row.fact(Messages.Property_face, layer.getFace() == Face.EXTERIOR ? Messages.Face_exterior : Messages.Face_interior),
                 Row.fact(Messages.Property_firingOrder, String.valueOf(layer.getFiringOrder())),
-                Row.fact(Messages.Property_state, MakingWords.of(layer.getState())),
+                Row.fact(Messages.Property_state, MakingWords.of(states.of(layer))),
                 text(Messages.Property_note, Messages.Edit_note, layer, CommissionPackage.Literals.NAMED__NOTE, 3));
     }
 
@@ -179,7 +182,7 @@ public final class RowsOf {
         rows.add(Row.fact(Messages.Property_perimeter, lengths.words(piece.getPerimeterMm())));
         rows.add(Row.fact(Messages.Property_neighbours, piece.getNeighbours().stream().map(Piece::getNumber).sorted().map(String::valueOf)
                 .collect(Collectors.joining(Messages.List_comma))));
-        rows.add(Row.fact(Messages.Property_state, MakingWords.of(piece.getState())));
+        rows.add(Row.fact(Messages.Property_state, MakingWords.of(states.of(piece))));
         return rows;
     }
 

@@ -23,12 +23,15 @@ import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.Edits;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.tree.StateBoard;
 import saddlebar.ui.tree.WindowNode;
 
 /** Shows rows as labels and fields. A field's value is taken when it is left or Enter is pressed; Escape puts the old one back. */
 abstract class RowsSection extends AbstractPropertySection {
     private Composite body;
     private CommissionDesk desk;
+    private StateBoard states;
+    private final Runnable onStates = this::refresh;
     private Object thing;
     private List<String> shape = List.of();
     private final List<Text> fields = new ArrayList<>();
@@ -56,6 +59,8 @@ abstract class RowsSection extends AbstractPropertySection {
         GridLayoutFactory.swtDefaults().numColumns(2).spacing(12, 4).applyTo(body);
         desk = PlatformUI.getWorkbench().getService(CommissionDesk.class);
         desk.addListener(onDesk);
+        states = PlatformUI.getWorkbench().getService(StateBoard.class);
+        states.addListener(onStates);
     }
 
     @Override
@@ -71,7 +76,7 @@ abstract class RowsSection extends AbstractPropertySection {
             return;
         }
         Optional<Edits> edits = desk.canEdit() ? desk.commission().map(OpenCommission::edits) : Optional.empty();
-        rows = thing == null ? List.of() : rows(new RowsOf(StudioPreferences.lengths(), edits), thing);
+        rows = thing == null ? List.of() : rows(new RowsOf(StudioPreferences.lengths(), edits, states.states()), thing);
         List<String> wanted = rows.stream().map(row -> row.label() + row.edit().isPresent() + row.lines()).toList();
         if (!wanted.equals(shape)) {
             build();
@@ -135,6 +140,7 @@ abstract class RowsSection extends AbstractPropertySection {
     public void dispose() {
         if (desk != null) {
             desk.removeListener(onDesk);
+            states.removeListener(onStates);
         }
         super.dispose();
     }

@@ -42,7 +42,9 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
 
     private CommissionDesk desk;
     private TreeViewer tree;
+    private StateBoard states;
     private SaveableParts saveables;
+    private final Runnable onStates = this::refresh;
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
         @Override
         public void opened(OpenCommission commission) {
@@ -67,13 +69,15 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
     @Override
     public void createPartControl(Composite parent) {
         desk = getSite().getService(CommissionDesk.class);
+        states = getSite().getService(StateBoard.class);
+        states.addListener(onStates);
         saveables = new SaveableParts(this);
         saveables.begin(desk.commission());
         FilteredTree filtered = new FilteredTree(parent, SWT.SINGLE | SWT.H_SCROLL | SWT.V_SCROLL, new PatternFilter(), true, true);
         filtered.setInitialText(Messages.Tree_filter);
         tree = filtered.getViewer();
         tree.setContentProvider(new CommissionContent(desk::commission));
-        NodeWords words = new NodeWords(desk::commission, StudioPreferences::lengths);
+        NodeWords words = new NodeWords(desk::commission, StudioPreferences::lengths, states::states);
         tree.setLabelProvider(new DelegatingStyledCellLabelProvider(new NodeLabels(words, tree.getTree())));
         tree.setUseHashlookup(true);
         tree.addDoubleClickListener(event -> open((IStructuredSelection) event.getSelection()));
@@ -161,6 +165,7 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
     public void dispose() {
         if (desk != null) {
             desk.removeListener(onDesk);
+            states.removeListener(onStates);
             getSite().getPage().removeSelectionListener(this);
         }
         super.dispose();

@@ -3,6 +3,7 @@ package saddlebar.ui.tree;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 import org.eclipse.osgi.util.NLS;
 
@@ -11,7 +12,6 @@ import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.Kiln;
 import saddlebar.model.commission.LayerRole;
-import saddlebar.model.commission.MakingState;
 import saddlebar.model.commission.Named;
 import saddlebar.model.commission.Paint;
 import saddlebar.model.commission.Panel;
@@ -30,10 +30,12 @@ import saddlebar.ui.desk.OpenCommission;
 public final class NodeWords {
     private final Supplier<Optional<OpenCommission>> open;
     private final Supplier<Lengths> lengths;
+    private final Supplier<MakingStates> states;
 
-    public NodeWords(Supplier<Optional<OpenCommission>> open, Supplier<Lengths> lengths) {
+    public NodeWords(Supplier<Optional<OpenCommission>> open, Supplier<Lengths> lengths, Supplier<MakingStates> states) {
         this.open = open;
         this.lengths = lengths;
+        this.states = states;
     }
 
     public String name(Object node) {
@@ -78,14 +80,14 @@ public final class NodeWords {
             return windowState(window);
         }
         if (node instanceof Panel panel) {
-            return panel.getArtwork().isEmpty() ? Messages.State_noArtwork : pieces(panel);
+            return panel.getArtwork().isEmpty() ? Messages.State_noArtwork : pieces(panel.getPieces().stream());
         }
         if (node instanceof DesignLayer layer) {
             String paint = layer.getPaint() == null ? Messages.State_noPaint : orElse(layer.getPaint().getName(), "");
-            return paint + Messages.List_comma + MakingWords.of(layer.getState()) + (layer.isByHand() ? Messages.List_comma + Messages.State_byHand : "");
+            return paint + Messages.List_comma + MakingWords.of(states.get().of(layer)) + (layer.isByHand() ? Messages.List_comma + Messages.State_byHand : "");
         }
         if (node instanceof Piece piece) {
-            return (piece.getGlass() == null ? "" : orElse(piece.getGlass().getName(), "") + Messages.List_comma) + MakingWords.of(piece.getState())
+            return (piece.getGlass() == null ? "" : orElse(piece.getGlass().getName(), "") + Messages.List_comma) + MakingWords.of(states.get().of(piece))
                     + (piece.getProblems().isEmpty() ? "" : Messages.List_comma + Messages.State_hasProblems);
         }
         if (node instanceof Stencil stencil) {
@@ -123,17 +125,15 @@ public final class NodeWords {
             if (window.isEmpty() || window.get().getPanels().stream().allMatch(panel -> panel.getArtwork().isEmpty())) {
                 return Messages.State_noArtwork;
             }
-            List<MakingState> states = window.get().getPanels().stream().flatMap(panel -> panel.getPieces().stream()).filter(p -> !p.isRetired())
-                    .map(Piece::getState).toList();
-            return states.isEmpty() ? Messages.State_notMade : MakingWords.of(states);
+            return pieces(window.get().getPanels().stream().flatMap(panel -> panel.getPieces().stream()));
         } catch (Refusal e) {
             return Messages.State_unreadable;
         }
     }
 
-    private String pieces(Panel panel) {
-        List<MakingState> states = panel.getPieces().stream().filter(piece -> !piece.isRetired()).map(Piece::getState).toList();
-        return states.isEmpty() ? Messages.State_notMade : MakingWords.of(states);
+    private String pieces(Stream<Piece> all) {
+        List<Piece> pieces = all.filter(piece -> !piece.isRetired()).toList();
+        return pieces.isEmpty() ? Messages.State_notMade : MakingWords.of(states.get().onTheirWay(pieces));
     }
 
     /** Only if it has been read already: a name is no reason to read. */

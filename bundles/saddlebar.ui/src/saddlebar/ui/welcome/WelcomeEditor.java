@@ -3,7 +3,6 @@ package saddlebar.ui.welcome;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.function.Consumer;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.jface.layout.GridDataFactory;
@@ -14,6 +13,7 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.IEditorInput;
 import org.eclipse.ui.IEditorSite;
+import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.forms.events.IHyperlinkListener;
 import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.forms.widgets.Hyperlink;
@@ -22,11 +22,14 @@ import org.eclipse.ui.part.EditorPart;
 
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.begin.BeginningCommission;
+import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.FileDrop;
 import saddlebar.ui.desk.RecentCommissions;
+import saddlebar.ui.make.BringingArtwork;
 
-/** Says what to do next: open a commission, or one of the last ones. */
+/** Says what to do next: begin or open a commission, or bring the first drawing of one that has no windows yet. */
 public final class WelcomeEditor extends EditorPart {
     private static final int READABLE_WIDTH_CHARS = 70;
     private ScrolledForm form;
@@ -42,21 +45,36 @@ public final class WelcomeEditor extends EditorPart {
         FormToolkit toolkit = new FormToolkit(parent.getDisplay());
         parent.addListener(SWT.Dispose, event -> toolkit.dispose());
         form = toolkit.createScrolledForm(parent);
-        form.setText(Messages.Welcome_title);
         Composite body = form.getBody();
-        GridLayoutFactory.swtDefaults().margins(24, 16).spacing(0, 10).applyTo(body);
+        GridLayoutFactory.swtDefaults().margins(8, 12).spacing(0, 10).applyTo(body);
+        IWorkbenchWindow window = getSite().getWorkbenchWindow();
+        getSite().getService(CommissionDesk.class).commission().ifPresentOrElse(open -> bringFirst(toolkit, body, open.title()),
+                () -> openFirst(toolkit, body));
+        new FileDrop(window).on(body);
+    }
+
+    /** A commission lies open, but has no windows yet. */
+    private void bringFirst(FormToolkit toolkit, Composite body, String title) {
+        form.setText(title);
+        paragraph(toolkit, body, Messages.Welcome_noWindows);
+        link(toolkit, body, Messages.Welcome_bring, () -> new BringingArtwork(getSite().getWorkbenchWindow()).choose());
+        paragraph(toolkit, body, Messages.Welcome_dragArt);
+    }
+
+    private void openFirst(FormToolkit toolkit, Composite body) {
+        form.setText(Messages.Welcome_title);
         paragraph(toolkit, body, Messages.Welcome_what);
-        link(toolkit, body, Messages.Welcome_open, opening -> opening.choose());
+        link(toolkit, body, Messages.Welcome_new, () -> new BeginningCommission(getSite().getWorkbenchWindow()).choose());
+        link(toolkit, body, Messages.Welcome_open, () -> new CommissionOpening(getSite().getWorkbenchWindow()).choose());
         paragraph(toolkit, body, Messages.Welcome_drag);
         List<Path> recent = new RecentCommissions(StudioPreferences.store()).all().stream().filter(Files::isDirectory).toList();
         if (!recent.isEmpty()) {
             paragraph(toolkit, body, Messages.Welcome_recent);
             for (Path path : recent) {
-                link(toolkit, body, path.getFileName() + "  (" + path.getParent() + ")", opening -> opening.open(path));
+                link(toolkit, body, path.getFileName() + "  (" + path.getParent() + ")",
+                        () -> new CommissionOpening(getSite().getWorkbenchWindow()).open(path));
             }
         }
-        paragraph(toolkit, body, Messages.Welcome_new);
-        new FileDrop(getSite().getWorkbenchWindow()).on(body);
     }
 
     private static void paragraph(FormToolkit toolkit, Composite body, String words) {
@@ -65,9 +83,9 @@ public final class WelcomeEditor extends EditorPart {
         GridDataFactory.swtDefaults().hint(width, SWT.DEFAULT).applyTo(label);
     }
 
-    private void link(FormToolkit toolkit, Composite body, String words, Consumer<CommissionOpening> deed) {
+    private void link(FormToolkit toolkit, Composite body, String words, Runnable deed) {
         Hyperlink link = toolkit.createHyperlink(body, words, SWT.NONE);
-        link.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> deed.accept(new CommissionOpening(getSite().getWorkbenchWindow()))));
+        link.addHyperlinkListener(IHyperlinkListener.linkActivatedAdapter(event -> deed.run()));
     }
 
     @Override
