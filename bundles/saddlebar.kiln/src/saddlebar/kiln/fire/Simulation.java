@@ -83,7 +83,7 @@ public final class Simulation {
         Segment segment = schedule.segments().get(index);
         double startS = nowS;
         double startC = state.chamberC();
-        double target = segment.targetC();
+        double target = Math.min(segment.targetC(), kiln.maxC()); // no controller goes beyond it
         double rampS = segment.fullRate() ? 0 : Math.abs(target - startC) / segment.rateKPerH() * 3600;
         double lookS = nowS + STALL_LOOK_S;
         double lookC = startC;
@@ -113,7 +113,7 @@ public final class Simulation {
             step(Math.min(settings.stepS(), soakEndS - nowS), target);
         }
         boolean cooledEnough = target < startC && reachedC < 80; // below that the kiln may be opened
-        return new SegmentRun(index, startS, rampEndS, nowS, startC, reachedC, reached || cooledEnough);
+        return new SegmentRun(index, startS, rampEndS, nowS, startC, reachedC, reached && target == segment.targetC() || cooledEnough);
     }
 
     private boolean isOver() {

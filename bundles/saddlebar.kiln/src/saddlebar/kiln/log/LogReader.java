@@ -29,6 +29,8 @@ public final class LogReader {
     private static final double HOUR_S = 3600;
     /** What no studio kiln does between two readings, beyond what its pace explains. */
     private static final double SPIKE_K = 12;
+    private static final double SPIKE_PACES = 3;
+    private static final double SPIKE_S = 1800;
     private static final int MOST_ROWS = 5_000_000;
 
     private final CsvRows table;
@@ -222,22 +224,25 @@ public final class LogReader {
         return taken;
     }
 
-    /** All of them lie on one side of the line between their neighbours, and farther off than these lie from each other. */
+    /** Jumps off to one side and back again, both times much farther than the kiln moved just before and after. */
     private boolean isSpike(int from, int length) {
-        double left = temperatures[from - 1];
-        double right = temperatures[from + length];
-        double limit = SPIKE_K + 1.5 * Math.abs(right - left);
-        double side = 0;
-        for (int k = from; k < from + length; k++) {
-            double share = (times[k] - times[from - 1]) / (times[from + length] - times[from - 1]);
-            double off = temperatures[k] - left - share * (right - left);
-            if (Math.abs(off) < limit || side * off < 0) {
+        int to = from + length;
+        double before = from >= 2 ? Math.abs(temperatures[from - 1] - temperatures[from - 2]) : 0;
+        double after = to + 1 < size ? Math.abs(temperatures[to + 1] - temperatures[to]) : 0;
+        double limit = SPIKE_K + SPIKE_PACES * Math.max(before, after);
+        double off = temperatures[from] - temperatures[from - 1];
+        double back = temperatures[to - 1] - temperatures[to];
+        if (Math.abs(off) < limit || Math.abs(back) < limit || off * back < 0 || times[to] - times[from - 1] > SPIKE_S) {
+            return false;
+        }
+        for (int k = from; k < to; k++) {
+            double share = (times[k] - times[from - 1]) / (times[to] - times[from - 1]);
+            double aside = temperatures[k] - temperatures[from - 1] - share * (temperatures[to] - temperatures[from - 1]);
+            if (aside * off < 0 || Math.abs(aside) < limit) {
                 return false;
             }
-            side = off;
         }
-        double around = times[from + length] - times[from - 1];
-        return around < 1800;
+        return true;
     }
 
     private List<FiringLog.Gap> gaps(double usual) {

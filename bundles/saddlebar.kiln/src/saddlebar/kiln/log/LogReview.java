@@ -35,6 +35,7 @@ public record LogReview(double heatWork, double scheduledWork, double overshootK
     private static final double HIDDEN_SHARE = 0.5;
     /** What a studio kiln can climb or fall within a gap, K/s. */
     private static final double GAP_PACE = 600.0 / 3600;
+    private static final double GAP_MATTERS = 0.05;
     private static final double OVERSHOOT_K = 8;
     private static final double RATE_ERROR = 0.25;
 
@@ -128,8 +129,9 @@ public record LogReview(double heatWork, double scheduledWork, double overshootK
         }
         if (!log.gaps().isEmpty()) {
             double longest = log.gaps().stream().mapToDouble(FiringLog.Gap::minutes).max().orElseThrow();
-            found.add(Problem.of("log-gaps", Severity.WARNING, name, String.format(Locale.ROOT, "%d gap%s without readings, the longest %.1f min.", log.gaps().size(),
-                    log.gaps().size() == 1 ? "" : "s", longest)));
+            boolean matters = unknownShare > GAP_MATTERS || verdict == Verdict.UNUSABLE;
+            found.add(Problem.of("log-gaps", matters ? Severity.WARNING : Severity.NOTE, name, String.format(Locale.ROOT, "%d gap%s without readings, the longest %.1f min%s.", log.gaps().size(),
+                    log.gaps().size() == 1 ? "" : "s", longest, matters ? "; the kiln was hot enough there to matter" : ", none where it matters to the paint")));
         }
         return found;
     }

@@ -62,7 +62,7 @@ class SimulationTest {
 
     @Test
     void aWeakKilnFallsBehindAndWaits() {
-        Firing firing = Simulation.run(Studio.trace650(), LOAD, Kiln.small().withPowerW(2600));
+        Firing firing = Simulation.run(Studio.trace650(), LOAD, Kiln.small().withPowerW(2200));
         SegmentRun peak = firing.segments().get(2);
         assertTrue(peak.meanRateKPerH() < 150, peak.toString());
         assertTrue(peak.reached());
@@ -75,7 +75,7 @@ class SimulationTest {
         Schedule schedule = new Schedule("s", List.of(new Segment("", 0, 1300, 10), new Segment("", 0, 500, 0)));
         Firing firing = Simulation.run(schedule, LOAD, Kiln.small());
         assertFalse(firing.segments().get(0).reached());
-        assertEquals(900, firing.peakC(), 30, "where full power makes good the loss");
+        assertEquals(900, firing.peakC(), 0.5, "no controller goes beyond what its kiln is made for");
         assertTrue(firing.segments().get(1).reached());
         Firing toRoom = Simulation.run(new Schedule("s", List.of(new Segment("", 0, 100, 0), new Segment("", 0, 20, 0))), LOAD, Kiln.small());
         assertTrue(toRoom.segments().get(1).reached(), "cold enough to open");
@@ -85,7 +85,9 @@ class SimulationTest {
     @Test
     void aKilnFromTheTableDoesWhatTheTableSays() {
         Kiln kiln = Kiln.small();
-        assertEquals(kiln.powerW(), kiln.steadyLossW(900, 20), 1e-6);
+        assertEquals(0.55 * kiln.powerW(), kiln.steadyLossW(900, 20), 1e-6);
+        HeatCurve cold = KilnRun.of(new Schedule("s", List.of(new Segment("", 0, 700, 0))), kiln, 20, 1, 60);
+        assertEquals(450, (cold.at(60) - 20) * 60, 150, "first minute, without its shelf, K/h");
         HeatCurve run = KilnRun.of(new Schedule("s", List.of(new Segment("", 0, 700, 600), new Segment("", 0, 300, 0))), kiln, 20, 5, 40 * 3600);
         double at500 = 0;
         for (int i = 1; i < run.points(); i++) {
