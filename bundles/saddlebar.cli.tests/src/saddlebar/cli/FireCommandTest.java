@@ -67,7 +67,8 @@ class FireCommandTest {
                 i++;
             }
             if (m < fromMinute || m > toMinute) {
-                text.append(String.format(Locale.ROOT, "%d,%.3f%n", m, degC[i] + (degC[i + 1] - degC[i]) * (m - minutes[i]) / (minutes[i + 1] - minutes[i])));
+                text.append(String.format(Locale.ROOT, "%d,%.3f%n", m,
+                        degC[i] + (degC[i + 1] - degC[i]) * (m - minutes[i]) / (minutes[i + 1] - minutes[i])));
             }
         }
         return file(name, text.toString());
@@ -137,7 +138,8 @@ class FireCommandTest {
         String schedule = file("s.csv", PROFILE);
         Path best = temp.resolve("best.csv");
         Path chart = temp.resolve("chart.svg");
-        assertEquals(0, run("fire", schedule, "--optimise", best.toString(), "--chart", chart.toString(), "--json", "--progress", "none"), err.toString());
+        assertEquals(0, run("fire", schedule, "--optimise", best.toString(), "--chart", chart.toString(), "--json", "--progress", "none"),
+                err.toString());
         assertEquals("", err.toString().lines().filter(line -> line.startsWith("warning")).findFirst().orElse(""));
         double asked = json().get("hoursToOpen").getAsDouble();
         assertTrue(json().getAsJsonObject("optimised").get("hoursToOpen").getAsDouble() <= asked);

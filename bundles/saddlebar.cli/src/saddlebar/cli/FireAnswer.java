@@ -15,7 +15,8 @@ import saddlebar.model.problem.Problem;
 
 /** The JSON document of {@code fire}; what was not asked for is left out. {@code heatWork} is that of the schedule as written, in 1/Pa. */
 record FireAnswer(double hours, double hoursToOpen, double peakC, double facePeakC, double heatWork, double heatWorkSimulated, double coreLagMaxK,
-        double stressMaxMpa, double residualMpa, boolean annealed, List<Advice> advice, LogAnswer log, double kWh, Points glass, Optimised optimised, String chart) {
+        double stressMaxMpa, double residualMpa, boolean annealed, List<Advice> advice, LogAnswer log, double kWh, Points glass, Optimised optimised,
+        String chart) {
     /** One piece of advice. */
     record Advice(String code, String severity, String where, String message) {
         static Advice of(Problem problem) {
@@ -24,7 +25,8 @@ record FireAnswer(double hours, double hoursToOpen, double peakC, double facePea
     }
 
     /** The log against the schedule. {@code heatWorkRatioSimulated} is against what the kiln should have done by its figures. */
-    record LogAnswer(double heatWorkRatio, double heatWorkRatioSimulated, double overshootK, double minutesNearPeak, int gaps, String verdict, double peakC,
+    record LogAnswer(double heatWorkRatio, double heatWorkRatioSimulated, double overshootK, double minutesNearPeak, int gaps, String verdict,
+            double peakC,
             double lagS, int spikes, Double measuredKWh, String paint, List<Segment> segments, List<Advice> cautions) {
     }
 
@@ -40,11 +42,13 @@ record FireAnswer(double hours, double hoursToOpen, double peakC, double facePea
     }
 
     /** The schedule that was found. */
-    record Optimised(String file, double hours, double hoursToOpen, double heatWork, double coreLagMaxK, double stressMaxMpa, double residualMpa, boolean annealed,
+    record Optimised(String file, double hours, double hoursToOpen, double heatWork, double coreLagMaxK, double stressMaxMpa, double residualMpa,
+            boolean annealed,
             List<String> heldBackBy) {
         static Optimised of(FoundSchedule found, Path file) {
             Firing firing = found.firing();
-            return new Optimised(file.toString(), firing.hours(), firing.hoursToOpen(), found.heatWork(), firing.coreLagMaxK(), firing.tensionMaxMpa(),
+            return new Optimised(file.toString(), firing.hours(), firing.hoursToOpen(), found.heatWork(), firing.coreLagMaxK(),
+                    firing.tensionMaxMpa(),
                     firing.annealing().residualMpa(), firing.annealing().annealed(), found.heldBackBy());
         }
     }
@@ -54,9 +58,12 @@ record FireAnswer(double hours, double hoursToOpen, double peakC, double facePea
         Vft glass = firing.load().glass().viscosity();
         double simulated = firing.heatWork(counts);
         LogAnswer log = review.isEmpty() ? null : logAnswer(review.get(), read.orElseThrow(), simulated, paint);
-        return new FireAnswer(firing.hours(), firing.hoursToOpen(), firing.peakC(), firing.faceCurve().peakC(), written, simulated, firing.coreLagMaxK(),
-                firing.tensionMaxMpa(), firing.annealing().residualMpa(), firing.annealing().annealed(), advice.stream().map(Advice::of).toList(), log,
-                firing.energy().kWh(), new Points(firing.load().glass().name(), glass.strainC(), glass.annealingC(), glass.softeningC(), glass.workingC()),
+        return new FireAnswer(firing.hours(), firing.hoursToOpen(), firing.peakC(), firing.faceCurve().peakC(), written, simulated,
+                firing.coreLagMaxK(),
+                firing.tensionMaxMpa(), firing.annealing().residualMpa(), firing.annealing().annealed(), advice.stream().map(Advice::of).toList(),
+                log,
+                firing.energy().kWh(),
+                new Points(firing.load().glass().name(), glass.strainC(), glass.annealingC(), glass.softeningC(), glass.workingC()),
                 shortest.map(found -> Optimised.of(found, optimise)).orElse(null), chart == null ? null : chart.toString());
     }
 

@@ -45,9 +45,9 @@ import saddlebar.model.units.Units;
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
 @Command(name = "fire", sortOptions = false, description = "Simulates a firing schedule, advises on it, and holds a kiln's log against it.",
         footer = {"", "Example: saddlebar fire trace-650.csv --log kiln.csv --paint \"tracing black\" --thickness-mm 3 --chart firing.svg --json", "",
-            "SCHEDULE has the columns segment,rate_k_per_h,target_c,soak_min; an empty rate is as fast as the kiln goes.",
-            "LOG has time (ISO 8601), seconds or minutes, and temperature_c, temperature_f or thermocouple_mv (type K) with cold_junction_c.", "",
-            "Never leave a kiln unattended near its peak; ventilate; eye protection made for kilns."})
+                "SCHEDULE has the columns segment,rate_k_per_h,target_c,soak_min; an empty rate is as fast as the kiln goes.",
+                "LOG has time (ISO 8601), seconds or minutes, and temperature_c, temperature_f or thermocouple_mv (type K) with cold_junction_c.", "",
+                "Never leave a kiln unattended near its peak; ventilate; eye protection made for kilns."})
 public final class FireCommand implements BenchCommand {
     @Parameters(index = "0", paramLabel = "SCHEDULE", description = "The schedule as CSV.")
     private Path schedule;
@@ -55,25 +55,30 @@ public final class FireCommand implements BenchCommand {
     @Option(names = "--log", paramLabel = "LOG", description = "What the kiln did, as CSV of its logger.")
     private Path log;
 
-    @Option(names = "--glass", paramLabel = "NAME", defaultValue = "float", description = "float, srm-710a, srm-710 or a glass of the studio's tables; float if not given.")
+    @Option(names = "--glass", paramLabel = "NAME", defaultValue = "float",
+            description = "float, srm-710a, srm-710 or a glass of the studio's tables; float if not given.")
     private String glassName;
 
-    @Option(names = "--paint", paramLabel = "NAME", description = "Paint of the studio's tables that is new in this firing; its flux then counts the heat work.")
+    @Option(names = "--paint", paramLabel = "NAME",
+            description = "Paint of the studio's tables that is new in this firing; its flux then counts the heat work.")
     private String paintName;
 
     @Option(names = "--thickness-mm", paramLabel = "T", defaultValue = "3", description = "Thickest glass of the load in mm; 3 if not given.")
     private double thicknessMm;
 
-    @Option(names = "--largest-mm", paramLabel = "L", defaultValue = "150", description = "Longest side of the largest piece in mm; 150 if not given.")
+    @Option(names = "--largest-mm", paramLabel = "L", defaultValue = "150",
+            description = "Longest side of the largest piece in mm; 150 if not given.")
     private double largestMm;
 
     @Option(names = "--kiln", paramLabel = "NAME", defaultValue = "small kiln", description = "Kiln of the studio's tables; small kiln if not given.")
     private String kilnName;
 
-    @Option(names = "--earlier", paramLabel = "PAINT=SCHEDULE", description = "An earlier firing of the same piece and its paint; several in their order.")
+    @Option(names = "--earlier", paramLabel = "PAINT=SCHEDULE",
+            description = "An earlier firing of the same piece and its paint; several in their order.")
     private List<String> earlier = List.of();
 
-    @Option(names = "--optimise", paramLabel = "OUT", description = "Look for the shortest schedule that keeps to all limits and write it to OUT (CSV).")
+    @Option(names = "--optimise", paramLabel = "OUT",
+            description = "Look for the shortest schedule that keeps to all limits and write it to OUT (CSV).")
     private Path optimise;
 
     @Option(names = "--chart", paramLabel = "OUT", description = "Draw temperatures and stress to OUT (SVG).")
@@ -90,7 +95,8 @@ public final class FireCommand implements BenchCommand {
         checkWords();
         KilnTables tables = tables();
         Glass glass = named("--glass", glassName, tables.glass(glassName), tables.glassNames());
-        Optional<PaintFlux> paint = paintName == null ? Optional.empty()
+        Optional<PaintFlux> paint = paintName == null
+                ? Optional.empty()
                 : Optional.of(named("--paint", paintName, tables.paint(paintName), tables.paintNames()));
         Kiln kiln = named("--kiln", kilnName, tables.kiln(kilnName), tables.kilnNames());
         Schedule asked = ScheduleFile.read(schedule);
@@ -104,7 +110,8 @@ public final class FireCommand implements BenchCommand {
         Optional<LogReview> review = read.map(found -> LogReview.of(asked, found, counts));
         Optional<FoundSchedule> shortest = Optional.empty();
         if (optimise != null) {
-            shortest = Optional.of(ScheduleSearch.shortest(asked, load, kiln, SearchLimits.usual(load, paint), common.work(ScheduleSearch.WORK_UNITS)));
+            shortest = Optional
+                    .of(ScheduleSearch.shortest(asked, load, kiln, SearchLimits.usual(load, paint), common.work(ScheduleSearch.WORK_UNITS)));
             ScheduleFile.write(shortest.get().schedule(), optimise, replace);
         }
         if (chart != null) {
@@ -113,7 +120,8 @@ public final class FireCommand implements BenchCommand {
         double written = HeatWork.of(asked.asWritten(), counts);
         FireAnswer answer = FireAnswer.of(firing, written, counts, advice, read, review, paint, shortest, optimise, chart);
         common.answer(answer, words(firing, answer, read, review, shortest));
-        List<Problem> all = Stream.concat(advice.stream(), review.map(LogReview::cautions).orElse(List.of()).stream()).sorted(Problem.WORST_FIRST).toList();
+        List<Problem> all = Stream.concat(advice.stream(), review.map(LogReview::cautions).orElse(List.of()).stream()).sorted(Problem.WORST_FIRST)
+                .toList();
         common.tell(all);
         return all.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
     }
@@ -144,8 +152,11 @@ public final class FireCommand implements BenchCommand {
     }
 
     private <T> T named(String option, String name, Optional<T> found, List<String> known) {
-        return found.orElseThrow(() -> common.wrong(option + " knows no '" + name + "'. " + (known.isEmpty() ? "The studio's tables were not found." : "It knows "
-                + String.join(", ", known) + ".")));
+        return found.orElseThrow(() -> common.wrong(option + " knows no '" + name + "'. "
+                + (known.isEmpty()
+                        ? "The studio's tables were not found."
+                        : "It knows "
+                                + String.join(", ", known) + ".")));
     }
 
     private List<PaintHistory.Fired> earlierFirings(KilnTables tables, Load load, Kiln kiln) throws IOException {
@@ -163,18 +174,25 @@ public final class FireCommand implements BenchCommand {
         return before;
     }
 
-    private List<String> words(Firing firing, FireAnswer answer, Optional<FiringLog> read, Optional<LogReview> review, Optional<FoundSchedule> shortest) {
+    private List<String> words(Firing firing, FireAnswer answer, Optional<FiringLog> read, Optional<LogReview> review,
+            Optional<FoundSchedule> shortest) {
         List<String> words = new ArrayList<>();
-        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(), Units.plain(thicknessMm), firing.load().glass().name()));
-        words.add(String.format(Locale.ROOT, "%.1f h, may be opened after %.1f h; peak %.0f degC, painted face %.0f degC; %.1f kWh", answer.hours(), answer.hoursToOpen(),
+        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(), Units.plain(thicknessMm),
+                firing.load().glass().name()));
+        words.add(String.format(Locale.ROOT, "%.1f h, may be opened after %.1f h; peak %.0f degC, painted face %.0f degC; %.1f kWh", answer.hours(),
+                answer.hoursToOpen(),
                 answer.peakC(), answer.facePeakC(), answer.kWh()));
-        words.add(String.format(Locale.ROOT, "heat work %.3g 1/Pa as written, %.3g simulated; core lag %.1f K; stress %.2f MPa; %s", answer.heatWork(),
-                answer.heatWorkSimulated(), answer.coreLagMaxK(), answer.stressMaxMpa(), answer.annealed() ? "annealed" : "not annealed"));
-        review.ifPresent(found -> words.add(String.format(Locale.ROOT, "%s: %s; %.2f times the heat work of the schedule, overshoot %.1f K, %.0f min near the peak, %d gap%s",
-                read.orElseThrow().name(), found.verdict().key(), found.heatWorkRatio(), found.overshootK(), found.minutesNearPeak(), answer.log().gaps(),
-                answer.log().gaps() == 1 ? "" : "s")));
+        words.add(
+                String.format(Locale.ROOT, "heat work %.3g 1/Pa as written, %.3g simulated; core lag %.1f K; stress %.2f MPa; %s", answer.heatWork(),
+                        answer.heatWorkSimulated(), answer.coreLagMaxK(), answer.stressMaxMpa(), answer.annealed() ? "annealed" : "not annealed"));
+        review.ifPresent(found -> words.add(
+                String.format(Locale.ROOT, "%s: %s; %.2f times the heat work of the schedule, overshoot %.1f K, %.0f min near the peak, %d gap%s",
+                        read.orElseThrow().name(), found.verdict().key(), found.heatWorkRatio(), found.overshootK(), found.minutesNearPeak(),
+                        answer.log().gaps(),
+                        answer.log().gaps() == 1 ? "" : "s")));
         shortest.ifPresent(found -> {
-            words.add(String.format(Locale.ROOT, "%s: %.1f h until it may be opened, in place of %.1f h; held back by %s", optimise, found.firing().hoursToOpen(),
+            words.add(String.format(Locale.ROOT, "%s: %.1f h until it may be opened, in place of %.1f h; held back by %s", optimise,
+                    found.firing().hoursToOpen(),
                     firing.hoursToOpen(), found.heldBackBy().isEmpty() ? "nothing" : String.join(", ", found.heldBackBy())));
             words.add("Fire a test piece by it before you trust a window to it.");
         });

@@ -53,7 +53,8 @@ public final class Simulation {
         this.state = new KilnState(kiln, Schedule.START_C, Schedule.START_C);
         List<Slab> slabs = List.of(Slab.of(load.glass(), load.thicknessMm(), settings.glassNodes(), load.shelf().contactWPerM2K()),
                 load.shelf().slab(settings.shelfNodes()));
-        this.stack = new SlabStack(slabs, new Face(CONVECTION, load.glass().emissivity()), new Face(CONVECTION, load.shelf().emissivity()), Schedule.START_C);
+        this.stack = new SlabStack(slabs, new Face(CONVECTION, load.glass().emissivity()), new Face(CONVECTION, load.shelf().emissivity()),
+                Schedule.START_C);
         this.plate = new MaxwellPlate(load.glass(), settings.glassNodes(), Schedule.START_C, load.hold());
     }
 

@@ -7,7 +7,8 @@ import saddlebar.model.units.Require;
 
 /**
  * A paint as the kiln sees it: a flux that must flow enough and not too much.
- * <p>Where no viscosity of the flux is known, it is the float glass's curve moved so that it is 10^7 Pa s (between 10^6.5 and 10^7.5) in the middle of the maturing range.
+ * <p>Where no viscosity of the flux is known, it is the float glass's curve moved so that it is 10^7 Pa s (between 10^6.5 and 10^7.5) in the middle
+ * of the maturing range.
  * The window of heat work reaches from 10 minutes at the low end to 10 minutes at the high end of that range. The ranges of the studio's table are
  * common practice without a source, the 10 minutes and the 10^7 Pa s a studio setting: fire a strip of tests and put in what you find.
  *

@@ -80,7 +80,8 @@ public final class PaintHistory {
                         "It will stay raw and rub off: " + sum + "; raise the peak or lengthen its soak."));
             } else {
                 found.add(Problem.of("paint-matures", Severity.NOTE, where, "It matures: " + sum + (layer.moreSuch() == 0
-                        ? "; one more such firing would burn it out." : String.format(Locale.ROOT, "; it bears %d more such firing%s.", layer.moreSuch(),
+                        ? "; one more such firing would burn it out."
+                        : String.format(Locale.ROOT, "; it bears %d more such firing%s.", layer.moreSuch(),
                                 layer.moreSuch() == 1 ? "" : "s"))));
             }
         }

@@ -25,7 +25,8 @@ import saddlebar.model.work.Work;
  * it is lowered. A drying segment stays (target at most 350 degC with a soak). Free are: three heating rates, the peak's soak, the fall to the annealing
  * point, the soak there, two cooling rates.
  * <p>Every limit that a rate touches is kept the better the slower it is, so from slow, safe rates a pattern search raises one after the other
- * as long as all limits are kept and time is won, with ever smaller steps. The peak's soak follows from the heat work each time. Rates end as multiples of 5 K/h,
+ * as long as all limits are kept and time is won, with ever smaller steps. The peak's soak follows from the heat work each time. Rates end as
+ * multiples of 5 K/h,
  * the peak's soak of half minutes, the annealing soak of minutes; the end is checked with the fine step, and slowed where that
  * shows a limit touched. A local search: it proves no minimum, but each result keeps its limits and is not slower than where it began.
  */
@@ -133,12 +134,16 @@ public final class ScheduleSearch {
 
     private FoundSchedule search() {
         if (given.peakC() > kiln.maxC() - 5) {
-            throw new Refusal(given.name(), String.format(java.util.Locale.ROOT, "its peak of %.0f degC is too near the %.0f degC that the kiln is made for",
-                    given.peakC(), kiln.maxC()), "lower the peak");
+            throw new Refusal(given.name(),
+                    String.format(java.util.Locale.ROOT, "its peak of %.0f degC is too near the %.0f degC that the kiln is made for",
+                            given.peakC(), kiln.maxC()),
+                    "lower the peak");
         }
         if (given.peakC() < annealC + 10) {
-            throw new Refusal(given.name(), String.format(java.util.Locale.ROOT, "its peak of %.0f degC is not above the annealing point of the glass, %.0f degC",
-                    given.peakC(), annealC), "a firing that low has nothing to gain from this search");
+            throw new Refusal(given.name(),
+                    String.format(java.util.Locale.ROOT, "its peak of %.0f degC is not above the annealing point of the glass, %.0f degC",
+                            given.peakC(), annealC),
+                    "a firing that low has nothing to gain from this search");
         }
         double slow = Math.min(60, limits.heatingKPerH());
         Free start = new Free(slow, slow, 4 * slow, 1, 4 * slow, 1.5 * leastSoakMin, 20, 40);
@@ -205,7 +210,8 @@ public final class ScheduleSearch {
             if (Math.abs(phi / wanted - 1) < limits.workShare() / 4) {
                 break;
             }
-            double soak = Math.max(0, Math.min(MOST_SOAK_MIN, fitted.get(Part.PEAK_SOAK) + HeatWork.equivalentSoakS(wanted - phi, Math.min(peakC, firing.faceCurve().peakC()), flux) / 60));
+            double soak = Math.max(0, Math.min(MOST_SOAK_MIN,
+                    fitted.get(Part.PEAK_SOAK) + HeatWork.equivalentSoakS(wanted - phi, Math.min(peakC, firing.faceCurve().peakC()), flux) / 60));
             if (soak == fitted.get(Part.PEAK_SOAK)) {
                 break;
             }

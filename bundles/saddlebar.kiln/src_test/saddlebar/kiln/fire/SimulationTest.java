@@ -36,7 +36,8 @@ class SimulationTest {
     @Property(tries = 25)
     void theAccountOfHeatCloses(@ForAll @DoubleRange(min = 1, max = 25) double mm, @ForAll @DoubleRange(min = 560, max = 780) double peak,
             @ForAll @DoubleRange(min = 0, max = 600) double rate, @ForAll @DoubleRange(min = 5, max = 60) double stepS) {
-        Schedule schedule = new Schedule("s", List.of(new Segment("", rate < 30 ? 0 : rate, peak, 15), new Segment("", 0, 540, 20), new Segment("", 80, 400, 0)));
+        Schedule schedule = new Schedule("s",
+                List.of(new Segment("", rate < 30 ? 0 : rate, peak, 15), new Segment("", 0, 540, 20), new Segment("", 80, 400, 0)));
         Firing firing = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm), Kiln.small(), new FireSettings(stepS, 9, 7, 400), Work.UNWATCHED);
         assertEquals(0, firing.energy().openShare(), 0.005);
         double power = 0; // the same heat by another way: the sum of what the trace says of the elements
@@ -124,7 +125,8 @@ class SimulationTest {
         assertTrue(firing.annealing().annealed(), firing.annealing().toString());
         assertTrue(firing.faceCurve().peakC() > 645 && firing.faceCurve().peakC() <= 650.01);
         assertTrue(firing.hoursToOpen() < firing.hours());
-        assertTrue(firing.heatWork(Glass.DGG_I) > HeatWork.of(Studio.trace650().asWritten(), Glass.DGG_I), "a real fall takes time and adds heat work");
+        assertTrue(firing.heatWork(Glass.DGG_I) > HeatWork.of(Studio.trace650().asWritten(), Glass.DGG_I),
+                "a real fall takes time and adds heat work");
     }
 
     @Test
@@ -139,7 +141,10 @@ class SimulationTest {
         assertTrue(stressed.soaked() && stressed.residualMpa() > Annealing.LIMIT_MPA && !stressed.annealed(), stressed.toString());
     }
 
-    /** At its annealing point a glass loses its stress in about 15 minutes, at its strain point in about 4 hours (ASTM C336, C598 by name). Five times tau is 3 min and 90 min. */
+    /**
+     * At its annealing point a glass loses its stress in about 15 minutes, at its strain point in about 4 hours (ASTM C336, C598 by name).
+     * Five times tau is 3 min and 90 min.
+     */
     @Test
     void soakThatAnnealingNeeds() {
         Glass glass = Glass.floatGlass();
@@ -154,7 +159,8 @@ class SimulationTest {
         Firing thick = Simulation.run(schedule, Load.of(Glass.floatGlass(), 1.3 * mm), STRONG, FireSettings.COARSE, Work.UNWATCHED);
         assertTrue(thick.coreLagMaxK() > thin.coreLagMaxK());
         assertTrue(thick.tensionMaxMpa() > thin.tensionMaxMpa());
-        Firing flat = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm).held(MaxwellPlate.Hold.FLAT), STRONG, FireSettings.COARSE, Work.UNWATCHED);
+        Firing flat = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm).held(MaxwellPlate.Hold.FLAT), STRONG, FireSettings.COARSE,
+                Work.UNWATCHED);
         assertTrue(flat.tensionMaxMpa() > thin.tensionMaxMpa(), "held flat is the worse case");
     }
 

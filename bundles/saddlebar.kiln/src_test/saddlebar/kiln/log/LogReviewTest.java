@@ -22,7 +22,8 @@ class LogReviewTest {
     private static final Schedule TOLD = schedule(650, 10);
 
     private static Schedule schedule(double peak, double soak) {
-        return new Schedule("s", List.of(new Segment("", 150, 520, 0), new Segment("", 300, peak, soak), new Segment("", 300, 560, 20), new Segment("", 100, 100, 0)));
+        return new Schedule("s",
+                List.of(new Segment("", 150, 520, 0), new Segment("", 300, peak, soak), new Segment("", 300, 560, 20), new Segment("", 100, 100, 0)));
     }
 
     private static FiringLog log(Schedule done, double stepS, double lateS, DoublePredicate keep) {
@@ -73,13 +74,15 @@ class LogReviewTest {
     @Property(tries = 30)
     void slopesAndSoaksAreFound(@ForAll @DoubleRange(min = 60, max = 280) double up, @ForAll @DoubleRange(min = 40, max = 250) double down,
             @ForAll @DoubleRange(min = 0, max = 7200) double lateS) {
-        Schedule done = new Schedule("s", List.of(new Segment("", up, 520, 0), new Segment("", 300, 650, 10), new Segment("", 300, 560, 20), new Segment("", down, 100, 0)));
+        Schedule done = new Schedule("s",
+                List.of(new Segment("", up, 520, 0), new Segment("", 300, 650, 10), new Segment("", 300, 560, 20), new Segment("", down, 100, 0)));
         List<SegmentFit> fits = SegmentFit.all(TOLD, log(done, 30, lateS, s -> true).curve());
         assertEquals(4, fits.size());
         assertEquals(up, fits.get(0).measuredKPerH().orElseThrow(), 0.01 * up);
         assertEquals(-down, fits.get(3).measuredKPerH().orElseThrow(), 0.01 * down);
         assertEquals(10, fits.get(1).soakMin(), 2.6);
-        assertEquals(20 + 5 / 300.0 * 60 + 5 / down * 60, fits.get(2).soakMin(), 1.6, "the last 5 K of one ramp and the first of the next are counted in");
+        assertEquals(20 + 5 / 300.0 * 60 + 5 / down * 60, fits.get(2).soakMin(), 1.6,
+                "the last 5 K of one ramp and the first of the next are counted in");
         assertEquals(up / 150 - 1, fits.get(0).rateError().orElseThrow(), 0.02);
     }
 

@@ -56,13 +56,15 @@ class SearchTest {
         }
         assertEquals(10, found.schedule().segments().get(0).soakMin(), "the medium still burns off");
         assertEquals(650, found.schedule().peakC());
-        assertTrue(found.schedule().segments().stream().allMatch(s -> s.rateKPerH() == Math.rint(s.rateKPerH() * 2) / 2), "rates that a controller takes");
+        assertTrue(found.schedule().segments().stream().allMatch(s -> s.rateKPerH() == Math.rint(s.rateKPerH() * 2) / 2),
+                "rates that a controller takes");
     }
 
     @Test
     void isNotLongerThanAScheduleThatKeepsTheLimits() {
         Firing given = Simulation.run(Studio.trace650(), load(3), KILN);
-        FoundSchedule found = ScheduleSearch.shortest(Studio.trace650(), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()), Work.UNWATCHED);
+        FoundSchedule found = ScheduleSearch.shortest(Studio.trace650(), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()),
+                Work.UNWATCHED);
         assertTrue(found.firing().hoursToOpen() <= given.hoursToOpen(), found.firing().hoursToOpen() + " h against " + given.hoursToOpen());
     }
 
@@ -78,8 +80,9 @@ class SearchTest {
             for (double peak : new double[] {60, 100, 150, 220}) {
                 for (double anneal : new double[] {40, 80, 120, 160, 220}) {
                     for (double soak : new double[] {0, 5, 10, 15}) {
-                        Schedule tried = new Schedule("t", List.of(parts.get(0).withRate(heat), parts.get(1).withRate(heat), parts.get(2).withRate(peak).withSoak(soak),
-                                parts.get(3), parts.get(4).withRate(anneal), parts.get(5).withRate(300), parts.get(6)));
+                        Schedule tried = new Schedule("t",
+                                List.of(parts.get(0).withRate(heat), parts.get(1).withRate(heat), parts.get(2).withRate(peak).withSoak(soak),
+                                        parts.get(3), parts.get(4).withRate(anneal), parts.get(5).withRate(300), parts.get(6)));
                         Firing firing = Simulation.run(tried, load, KILN, saddlebar.kiln.fire.FireSettings.COARSE, Work.UNWATCHED);
                         boolean kept = firing.tensionMaxMpa() <= limits.tensionMpa() && firing.coreLagMaxK() <= limits.coreLagK()
                                 && firing.annealing().annealed() && Math.abs(firing.heatWork(Glass.DGG_I) / found.wanted() - 1) <= limits.workShare();
@@ -96,7 +99,8 @@ class SearchTest {
     void tighterLimitsTakeLonger() {
         SearchLimits usual = SearchLimits.usual(load(10), Optional.empty());
         double free = ScheduleSearch.shortest(Studio.trace650(), load(10), KILN, usual, Work.UNWATCHED).firing().hoursToOpen();
-        double careful = ScheduleSearch.shortest(Studio.trace650(), load(10), KILN, usual.withResidualMpa(0.1), Work.UNWATCHED).firing().hoursToOpen();
+        double careful = ScheduleSearch.shortest(Studio.trace650(), load(10), KILN, usual.withResidualMpa(0.1), Work.UNWATCHED).firing()
+                .hoursToOpen();
         double slow = ScheduleSearch.shortest(Studio.trace650(), load(10), KILN, usual.withHeatingKPerH(40), Work.UNWATCHED).firing().hoursToOpen();
         assertTrue(careful > free && slow > free, free + " " + careful + " " + slow);
     }
@@ -106,8 +110,10 @@ class SearchTest {
         Refusal tension = assertThrows(Refusal.class, () -> ScheduleSearch.shortest(Studio.trace650(), load(3), KILN,
                 SearchLimits.usual(load(3), Optional.empty()).withCoreLagK(0.02), Work.UNWATCHED));
         assertTrue(tension.getMessage().contains("core lag"), tension.getMessage());
-        assertThrows(Refusal.class, () -> ScheduleSearch.shortest(Studio.trace(520), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()), Work.UNWATCHED));
-        assertThrows(Refusal.class, () -> ScheduleSearch.shortest(Studio.trace(899), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()), Work.UNWATCHED));
+        assertThrows(Refusal.class,
+                () -> ScheduleSearch.shortest(Studio.trace(520), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()), Work.UNWATCHED));
+        assertThrows(Refusal.class,
+                () -> ScheduleSearch.shortest(Studio.trace(899), load(3), KILN, SearchLimits.usual(load(3), Optional.empty()), Work.UNWATCHED));
     }
 
     @Test
@@ -130,7 +136,8 @@ class SearchTest {
     /** Rosenbrock's valley and Powell's singular function, both used by Nelder and Mead (1965) themselves. */
     @Test
     void simplexSearchOnTheFunctionsOfItsPaper() {
-        double[] valley = SimplexSearch.least(x -> 100 * Math.pow(x[1] - x[0] * x[0], 2) + Math.pow(1 - x[0], 2), new double[] {-1.2, 1}, 0.5, 2000, 1e-16);
+        double[] valley = SimplexSearch.least(x -> 100 * Math.pow(x[1] - x[0] * x[0], 2) + Math.pow(1 - x[0], 2), new double[] {-1.2, 1}, 0.5, 2000,
+                1e-16);
         assertArrayEquals(new double[] {1, 1}, valley, 1e-5);
         double[] powell = SimplexSearch.least(x -> Math.pow(x[0] + 10 * x[1], 2) + 5 * Math.pow(x[2] - x[3], 2) + Math.pow(x[1] - 2 * x[2], 4)
                 + 10 * Math.pow(x[0] - x[3], 4), new double[] {3, -1, 0, 1}, 1, 5000, 1e-18);
