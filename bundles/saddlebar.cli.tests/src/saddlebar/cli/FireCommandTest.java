@@ -115,6 +115,26 @@ class FireCommandTest {
     }
 
     @Test
+    void aFiringTooCoolToMakeGlassFlowHasNoRatio() throws IOException {
+        String cool = file("cool.csv", "segment,rate_k_per_h,target_c,soak_min\n1,150,150,10\n");
+        assertEquals(1, run("fire", cool, "--log", log("l.csv", 650, -1, -1), "--json"), err.toString());
+        assertFalse(json().getAsJsonObject("log").has("heatWorkRatio"));
+        assertEquals("unusable", json().getAsJsonObject("log").get("verdict").getAsString());
+    }
+
+    /** The example that --help shows, on the files of the tree. */
+    @Test
+    void theExampleOfTheHelp() {
+        Path firing = Path.of("../../demo-projects/firing");
+        assertEquals(0,
+                run("fire", firing.resolve("trace-650.csv").toString(), "--log", firing.resolve("kiln-log.csv").toString(), "--paint",
+                        "tracing black",
+                        "--chart", temp.resolve("firing.svg").toString(), "--json"),
+                err.toString());
+        assertEquals("as scheduled", json().getAsJsonObject("log").get("verdict").getAsString());
+    }
+
+    @Test
     void paintsAndEarlierFirings() throws IOException {
         String trace = file("trace.csv", PROFILE);
         String stain = file("stain.csv", PROFILE.replace("300,650", "200,560"));

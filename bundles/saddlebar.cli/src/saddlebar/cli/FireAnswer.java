@@ -24,8 +24,9 @@ record FireAnswer(double hours, double hoursToOpen, double peakC, double facePea
         }
     }
 
-    /** The log against the schedule. {@code heatWorkRatioSimulated} is against what the kiln should have done by its figures. */
-    record LogAnswer(double heatWorkRatio, double heatWorkRatioSimulated, double overshootK, double minutesNearPeak, int gaps, String verdict,
+    /** The log against the schedule. {@code heatWorkRatioSimulated} is against what the kiln should have done by its figures; both are left
+     * out where the schedule has no heat work. */
+    record LogAnswer(Double heatWorkRatio, Double heatWorkRatioSimulated, double overshootK, double minutesNearPeak, int gaps, String verdict,
             double peakC,
             double lagS, int spikes, Double measuredKWh, String paint, List<Segment> segments, List<Advice> cautions) {
     }
@@ -68,9 +69,15 @@ record FireAnswer(double hours, double hoursToOpen, double peakC, double facePea
     }
 
     private static LogAnswer logAnswer(LogReview review, FiringLog log, double simulated, Optional<PaintFlux> paint) {
-        return new LogAnswer(review.heatWorkRatio(), review.heatWork() / simulated, review.overshootK(), review.minutesNearPeak(), log.gaps().size(),
+        return new LogAnswer(known(review.heatWorkRatio()), known(review.heatWork() / simulated), review.overshootK(), review.minutesNearPeak(),
+                log.gaps().size(),
                 review.verdict().key(), log.curve().peakC(), review.lagS(), log.spikes(), log.measuredKWh().orElse(null),
                 paint.map(flux -> flux.at(review.heatWork()).words()).orElse(null), review.segments().stream().map(Segment::of).toList(),
                 review.cautions().stream().map(Advice::of).toList());
+    }
+
+    /** A schedule too cool to make any glass flow has no heat work to compare with. */
+    private static Double known(double ratio) {
+        return Double.isFinite(ratio) ? ratio : null;
     }
 }

@@ -85,8 +85,14 @@ public final class Advisor {
                     schedule.peakC(),
                     firing.kiln().maxC());
         }
+        if (firing.cutOff()) {
+            warn("schedule-long", "", "After %.0f h it is not over and was looked at no further; check its rates and soaks.", firing.hours());
+        }
         for (SegmentRun run : firing.segments()) {
             Segment segment = schedule.segments().get(run.index());
+            if (firing.cutOff() && run.endS() >= 3600 * firing.hours() - 1) {
+                break;
+            }
             if (!run.reached()) {
                 warn("kiln-cannot", where(run.index()), "This kiln does not come to %.0f degC, it stays at %.0f; change the target.",
                         segment.targetC(), run.reachedC());

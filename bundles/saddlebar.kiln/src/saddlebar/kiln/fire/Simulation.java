@@ -77,7 +77,7 @@ public final class Simulation {
                 kiln.liningJPerK() * (state.liningC() - Schedule.START_C), kiln.shelfM2() * stack.contentJPerM2(0, stack.nodes()), state.lostJ());
         double residual = Arrays.stream(plate.settledMpa()).max().orElseThrow() / MaxwellPlate.GRADIENT_SHARE;
         Annealing annealing = Annealing.of(load.glass(), trace.curve(Trace.Quantity.CORE_C), Math.max(0, residual));
-        return new Firing(schedule, load, kiln, trace, runs, energy, annealing);
+        return new Firing(schedule, load, kiln, trace, runs, energy, annealing, isOver());
     }
 
     private SegmentRun segment(int index) {

@@ -69,6 +69,12 @@ class AdvisorTest {
     }
 
     @Test
+    void aScheduleWithoutAnEndIsCutOff() {
+        Firing endless = fire(new Schedule("s", List.of(new Segment("", 0.1, 650, 10), new Segment("", 0, 50, 0))), 3);
+        assertEquals(Set.of("schedule-long"), warnings(endless, null));
+    }
+
+    @Test
     void ordersAndEarlierLayers() {
         Firing trace = fire(Studio.trace650(), 3);
         Firing stain = fire(Studio.trace(560), 3);
