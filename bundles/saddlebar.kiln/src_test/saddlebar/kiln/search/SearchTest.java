@@ -77,9 +77,9 @@ class SearchTest {
         double best = Double.POSITIVE_INFINITY;
         List<Segment> parts = found.schedule().segments();
         for (double heat : new double[] {60, 90, 120}) {
-            for (double peak : new double[] {60, 100, 150, 220}) {
-                for (double anneal : new double[] {40, 80, 120, 160, 220}) {
-                    for (double soak : new double[] {0, 5, 10, 15}) {
+            for (double peak : new double[] {100, 220}) {
+                for (double anneal : new double[] {80, 120, 160, 220}) {
+                    for (double soak : new double[] {5, 10, 15}) {
                         Schedule tried = new Schedule("t",
                                 List.of(parts.get(0).withRate(heat), parts.get(1).withRate(heat), parts.get(2).withRate(peak).withSoak(soak),
                                         parts.get(3), parts.get(4).withRate(anneal), parts.get(5).withRate(300), parts.get(6)));
