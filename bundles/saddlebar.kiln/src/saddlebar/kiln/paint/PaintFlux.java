@@ -8,8 +8,10 @@ import saddlebar.model.units.Require;
 /**
  * A paint as the kiln sees it: a flux that must flow enough and not too much.
  * <p>Where no viscosity of the flux is known, it is the float glass's curve moved so that it is 10^7 Pa s (between 10^6.5 and 10^7.5) in the
- * middle of the maturing range. The trade tells that range as peaks of ordinary firings; one with a soak of 10 minutes does as much as about 20 minutes
- * at its peak, the way up and down counted in (18.4 for 300 K/h up and 240 K/h down, more in a slow kiln). So the window of heat work reaches from 20 minutes at the low
+ * middle of the maturing range. The trade tells that range as peaks of ordinary firings; one with a soak of 10 minutes does as much as about 20
+ * minutes
+ * at its peak, the way up and down counted in (18.4 for 300 K/h up and 240 K/h down, more in a slow kiln). So the window of heat work reaches from 20
+ * minutes at the low
  * end to 20 minutes at the high end. The ranges of the studio's table are common practice without a source, the 10^7 Pa s a studio setting: fire a
  * strip of tests and put in what you find.
  *

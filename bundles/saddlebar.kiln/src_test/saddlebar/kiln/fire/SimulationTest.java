@@ -199,10 +199,12 @@ class SimulationTest {
 
     /** Whatever a file may hold: the figures stay finite, and the kiln cool enough (to 0.5 K: the load is counted a step of 30 s late). */
     @Property(tries = 12)
-    void anyScheduleHasAnEnd(@ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 20, max = 1400) Double> targets, @ForAll @DoubleRange(min = 0, max = 20_000) double rate,
+    void anyScheduleHasAnEnd(@ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 20, max = 1400) Double> targets,
+            @ForAll @DoubleRange(min = 0, max = 20_000) double rate,
             @ForAll @DoubleRange(min = 0.5, max = 60) double mm, @ForAll @DoubleRange(min = 0, max = 300) double soak) {
         List<Segment> segments = targets.stream().map(target -> new Segment("", rate < 5 ? 0 : rate, target, soak)).toList();
-        Firing firing = Simulation.run(new Schedule("s", segments), Load.of(Glass.floatGlass(), mm), Kiln.small(), FireSettings.COARSE, Work.UNWATCHED);
+        Firing firing = Simulation.run(new Schedule("s", segments), Load.of(Glass.floatGlass(), mm), Kiln.small(), FireSettings.COARSE,
+                Work.UNWATCHED);
         assertTrue(firing.peakC() <= 900.5 && firing.faceCurve().peakC() <= 900.5, firing.peakC() + " " + firing.faceCurve().peakC());
         for (Trace.Quantity quantity : Trace.Quantity.values()) {
             for (int i = 0; i < firing.trace().size(); i++) {
