@@ -14,7 +14,8 @@ import saddlebar.kiln.search.FoundSchedule;
 import saddlebar.model.problem.Problem;
 
 /** The JSON document of {@code fire}; what was not asked for is left out. {@code heatWork} is that of the schedule as written, in 1/Pa. */
-record FireAnswer(double hours, double hoursAsWritten, double hoursToOpen, double peakC, double facePeakC, double heatWork, double heatWorkSimulated, double coreLagMaxK,
+record FireAnswer(double hours, double hoursAsWritten, double hoursToOpen, double peakC, double facePeakC, double heatWork, double heatWorkSimulated,
+        double coreLagMaxK,
         double stressMaxMpa, double residualMpa, boolean annealed, List<Advice> advice, LogAnswer log, double kWh, Points glass, Optimised optimised,
         String chart) {
     /** One piece of advice. */
@@ -59,7 +60,8 @@ record FireAnswer(double hours, double hoursAsWritten, double hoursToOpen, doubl
         Vft glass = firing.load().glass().viscosity();
         double simulated = firing.heatWork(counts);
         LogAnswer log = review.isEmpty() ? null : logAnswer(review.get(), read.orElseThrow(), simulated, paint);
-        return new FireAnswer(firing.hours(), firing.schedule().asWritten().hours(), firing.hoursToOpen(), firing.peakC(), firing.faceCurve().peakC(), written, simulated,
+        return new FireAnswer(firing.hours(), firing.schedule().asWritten().hours(), firing.hoursToOpen(), firing.peakC(), firing.faceCurve().peakC(),
+                written, simulated,
                 firing.coreLagMaxK(),
                 firing.tensionMaxMpa(), firing.annealing().residualMpa(), firing.annealing().annealed(), advice.stream().map(Advice::of).toList(),
                 log,
