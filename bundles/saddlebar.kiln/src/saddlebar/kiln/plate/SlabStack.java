@@ -17,7 +17,7 @@ import saddlebar.kiln.glass.HeatCapacity;
 public final class SlabStack {
     private static final double GAMMA = 1 - Math.sqrt(0.5);
     private static final double KELVIN = 273.15;
-    private static final double CLOSE_ENOUGH_K = 1e-7;
+    private static final double CLOSE_ENOUGH_K = 1e-4; // of the last change; what then is left is of the order of its square
     private static final int MOST_ROUNDS = 40;
 
     private final int n;
