@@ -81,14 +81,23 @@ public final class Advisor {
     private void reach() {
         Schedule schedule = firing.schedule();
         if (schedule.peakC() > firing.kiln().maxC()) {
-            warn("kiln-max", where(schedule.peakIndex()), "%.0f degC is above the %.0f degC that this kiln is made for; lower the target.", schedule.peakC(),
+            warn("kiln-max", where(schedule.peakIndex()), "%.0f degC is above the %.0f degC that this kiln is made for; lower the target.",
+                    schedule.peakC(),
                     firing.kiln().maxC());
+        }
+        if (firing.cutOff()) {
+            warn("schedule-long", "", "After %.0f h it is not over and was looked at no further; check its rates and soaks.", firing.hours());
         }
         for (SegmentRun run : firing.segments()) {
             Segment segment = schedule.segments().get(run.index());
+            if (firing.cutOff() && run.endS() >= 3600 * firing.hours() - 1) {
+                break;
+            }
             if (!run.reached()) {
-                warn("kiln-cannot", where(run.index()), "This kiln does not come to %.0f degC, it stays at %.0f; change the target.", segment.targetC(), run.reachedC());
-            } else if (!segment.fullRate() && Math.abs(run.meanRateKPerH()) < 0.9 * segment.rateKPerH() && Math.abs(segment.targetC() - run.startC()) > 5) {
+                warn("kiln-cannot", where(run.index()), "This kiln does not come to %.0f degC, it stays at %.0f; change the target.",
+                        segment.targetC(), run.reachedC());
+            } else if (!segment.fullRate() && Math.abs(run.meanRateKPerH()) < 0.9 * segment.rateKPerH()
+                    && Math.abs(segment.targetC() - run.startC()) > 5) {
                 note("kiln-lags", where(run.index()), "The kiln manages %.0f K/h in place of %.0f K/h by its figures; the segment takes %.1f h.",
                         Math.abs(run.meanRateKPerH()), segment.rateKPerH(), (run.rampEndS() - run.startS()) / 3600);
             }
@@ -104,7 +113,8 @@ public final class Advisor {
             double rate = Math.abs(run.meanRateKPerH());
             if (segment.targetC() > run.startC() + 5 && run.startC() < until - 50 && rate > RATE_SLACK * most) {
                 warn("ramp-fast", where(run.index()),
-                        "%.0f K/h is faster than %.0f K/h, usual practice below %.0f degC for pieces of %.0f mm, %s mm thick: edges heat before middles and cold glass cracks; slow it.",
+                        "%.0f K/h is faster than %.0f K/h, usual practice below %.0f degC for pieces of %.0f mm, %s mm thick: edges heat before "
+                                + "middles and cold glass cracks; slow it.",
                         rate, most, until, load.largestMm(), saddlebar.model.units.Units.plain(load.thicknessMm()));
             }
         }
@@ -116,7 +126,8 @@ public final class Advisor {
         double peak = firing.faceCurve().peakC();
         int at = firing.schedule().peakIndex();
         if (peak > limit) {
-            warn("peak-high", where(at), "The glass comes to %.0f degC; above %.0f degC (softening point less 40) cut edges round and the shelf marks it; lower the peak.",
+            warn("peak-high", where(at),
+                    "The glass comes to %.0f degC; above %.0f degC (softening point less 40) cut edges round and the shelf marks it; lower the peak.",
                     peak, limit);
         }
         double behind = firing.schedule().peakC() - peak;
@@ -149,39 +160,49 @@ public final class Advisor {
             return;
         }
         if (!annealing.soaked()) {
-            warn("anneal-short", "", "On its way down the glass stays %.0f min near %.0f degC and needs %.0f; soak at %.0f degC for at least %.0f min.",
+            warn("anneal-short", "",
+                    "On its way down the glass stays %.0f min near %.0f degC and needs %.0f; soak at %.0f degC for at least %.0f min.",
                     annealing.soakMin(), annealing.soakC(), annealing.neededMin(), point, Annealing.neededMin(glass, point));
         }
         if (annealing.residualMpa() > Annealing.LIMIT_MPA) {
-            warn("anneal-fast", "", "%.2f MPa of tension would stay in the glass, more than %.1f; cool more slowly from %.0f to %.0f degC.", annealing.residualMpa(),
+            warn("anneal-fast", "", "%.2f MPa of tension would stay in the glass, more than %.1f; cool more slowly from %.0f to %.0f degC.",
+                    annealing.residualMpa(),
                     Annealing.LIMIT_MPA, point, strain - 30);
         }
         if (annealing.annealed()) {
-            note("annealed", "", "Annealed: %.0f min near %.0f degC, %.2f MPa stays.", annealing.soakMin(), annealing.soakC(), annealing.residualMpa());
+            note("annealed", "", "Annealed: %.0f min near %.0f degC, %.2f MPa stays.", annealing.soakMin(), annealing.soakC(),
+                    annealing.residualMpa());
         }
     }
 
     private void stress() {
         double tension = firing.tensionMaxMpa();
         if (tension > WORKING_MPA) {
-            warn("stress-high", "", "The difference through the glass stretches it by %.1f MPa, more than the %.0f MPa that painted cut edges are trusted with; slow the ramps.",
+            warn("stress-high", "",
+                    "The difference through the glass stretches it by %.1f MPa, more than the %.0f MPa that painted cut edges are trusted with; "
+                            + "slow the ramps.",
                     tension, WORKING_MPA);
         }
         double perK = firing.load().glass().youngPa() * firing.load().glass().expansionPerK() / 1e6;
-        note("in-plane", "", "A piece half on a cold prop or near an element takes %.2f MPa for each K between its parts: keep pieces off the edges of the shelf; %.0f K breaks a pane.",
+        note("in-plane", "",
+                "A piece half on a cold prop or near an element takes %.2f MPa for each K between its parts: keep pieces off the edges of the "
+                        + "shelf; %.0f K breaks a pane.",
                 perK, IN_PLANE_K);
     }
 
     private void safety() {
         Schedule schedule = firing.schedule();
         boolean vent = schedule.segments().stream().anyMatch(s -> s.targetC() <= VENT_C && s.soakMin() > 0);
-        note("safety-fumes", "", vent ? "Fumes: open the vent until the medium is burnt off and air the room; paints may hold lead or cadmium."
-                : "Fumes: no segment waits below 350 degC for the medium to burn off; add 10 min at 300 degC with the vent open, and air the room; paints may hold lead or cadmium.");
+        note("safety-fumes", "", vent
+                ? "Fumes: open the vent until the medium is burnt off and air the room; paints may hold lead or cadmium."
+                : "Fumes: no segment waits below 350 degC for the medium to burn off; add 10 min at 300 degC with the vent open, and air the "
+                        + "room; paints may hold lead or cadmium.");
         note("safety-peak", "", "Never leave the kiln unattended near its peak; look in only with eye protection made for kilns, gloves on: burns.");
         double last = schedule.segments().get(schedule.segments().size() - 1).targetC();
         double soakEnd = firing.trace().value(Trace.Quantity.KILN_C, firing.trace().size() - 1);
         note("safety-door", "", "Keep it shut until it is below %.0f degC (%s): cold air on hot glass cracks it.", OPEN_C,
-                soakEnd > OPEN_C || last > OPEN_C ? String.format(Locale.ROOT, "at the end of this schedule it still stands at %.0f", soakEnd)
+                soakEnd > OPEN_C || last > OPEN_C
+                        ? String.format(Locale.ROOT, "at the end of this schedule it still stands at %.0f", soakEnd)
                         : String.format(Locale.ROOT, "after about %.1f h", firing.hoursToOpen()));
     }
 }

@@ -16,7 +16,8 @@ import saddlebar.model.file.PendingFile;
 import saddlebar.model.problem.LockedException;
 
 /**
- * A firing as a drawing in SVG: temperatures (schedule, kiln, core of the glass, log), the difference through the glass, and stress on the face and in the core. The
+ * A firing as a drawing in SVG: temperatures (schedule, kiln, core of the glass, log), the difference through the glass, and stress on the face and
+ * in the core. The
  * same firing gives the same bytes.
  */
 public final class FiringChart {
@@ -41,7 +42,9 @@ public final class FiringChart {
     public static String svg(Firing firing, Optional<HeatCurve> log) {
         double hours = Math.max(firing.hours(), log.map(HeatCurve::hours).orElse(0.0));
         StringBuilder svg = new StringBuilder(200_000);
-        svg.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" font-size=\"14\" fill=\"#111111\">\n",
+        svg.append(String.format(Locale.ROOT,
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"%d\" viewBox=\"0 0 %d %d\" font-family=\"sans-serif\" "
+                        + "font-size=\"14\" fill=\"#111111\">\n",
                 PAGE_WIDTH, PAGE_HEIGHT, PAGE_WIDTH, PAGE_HEIGHT));
         svg.append("<rect width=\"100%\" height=\"100%\" fill=\"#ffffff\"/>\n");
         svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"28\" font-size=\"18\">%s</text>\n", Panel.LEFT, escaped(String.format(Locale.ROOT,
@@ -66,7 +69,8 @@ public final class FiringChart {
         panel.curve(firing.kilnCurve(), 1, Line.KILN);
         panel.curve(firing.coreCurve(), 1, Line.CORE);
         log.ifPresent(curve -> panel.curve(curve, 1, Line.MEASURED));
-        legend(svg, 66, log.isPresent() ? List.of(Line.SCHEDULED, Line.KILN, Line.CORE, Line.MEASURED) : List.of(Line.SCHEDULED, Line.KILN, Line.CORE),
+        legend(svg, 66,
+                log.isPresent() ? List.of(Line.SCHEDULED, Line.KILN, Line.CORE, Line.MEASURED) : List.of(Line.SCHEDULED, Line.KILN, Line.CORE),
                 List.of("schedule as written", "kiln, simulated", "core of the glass", "kiln, measured"));
     }
 
@@ -90,12 +94,14 @@ public final class FiringChart {
         int x = Panel.LEFT + Panel.WIDTH - ENTRY * lines.size();
         for (int i = 0; i < lines.size(); i++) {
             int left = x + ENTRY * i;
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%d\" y2=\"%d\" %s/>\n", left, left + 34, row - 5, row - 5, lines.get(i).style()));
+            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%d\" y2=\"%d\" %s/>\n", left, left + 34, row - 5, row - 5,
+                    lines.get(i).style()));
             svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\">%s</text>\n", left + 41, row, names.get(i)));
         }
     }
 
     static String escaped(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replaceAll("[\\x00-\\x08\\x0B-\\x1F]", " ");
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;").replaceAll("[\\x00-\\x08\\x0B-\\x1F]",
+                " ");
     }
 }

@@ -47,15 +47,18 @@ final class Panel {
     }
 
     void axes(String title, String label, boolean timeLabels) {
-        svg.append(String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#ffffff\" stroke=\"#555555\"/>\n", LEFT, top, WIDTH, height));
+        svg.append(String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#ffffff\" stroke=\"#555555\"/>\n", LEFT, top,
+                WIDTH, height));
         double step = step((most - least) / 6);
         for (double v = least; v <= most + step * 1e-6; v += step) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#dddddd\"/>\n", LEFT, LEFT + WIDTH, y(v), y(v)));
+            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#dddddd\"/>\n", LEFT, LEFT + WIDTH,
+                    y(v), y(v)));
             text(LEFT - 8, y(v) + 5, "end", number(v, step));
         }
         double hour = step(hours / 12);
         for (double h = 0; h <= hours + 1e-9; h += hour) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#dddddd\"/>\n", x(h), x(h), top, top + height));
+            svg.append(String.format(Locale.ROOT, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#dddddd\"/>\n", x(h), x(h), top,
+                    top + height));
             if (timeLabels) {
                 text(x(h), top + height + 20, "middle", number(h, hour));
             }
@@ -63,7 +66,8 @@ final class Panel {
         if (timeLabels) {
             text(LEFT + WIDTH / 2.0, top + height + 42, "middle", "time in h");
         }
-        svg.append(String.format(Locale.ROOT, "<text transform=\"translate(24 %.1f) rotate(-90)\" text-anchor=\"middle\">%s</text>\n", top + height / 2.0, FiringChart.escaped(label)));
+        svg.append(String.format(Locale.ROOT, "<text transform=\"translate(24 %.1f) rotate(-90)\" text-anchor=\"middle\">%s</text>\n",
+                top + height / 2.0, FiringChart.escaped(label)));
         svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-weight=\"bold\">%s</text>\n", LEFT, top - 9, FiringChart.escaped(title)));
     }
 
@@ -80,7 +84,8 @@ final class Panel {
     /** A level that matters, with its name at the left end. */
     void level(double value, String name) {
         if (value > least && value < most) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#777777\" stroke-dasharray=\"2 4\"/>\n", LEFT, LEFT + WIDTH, y(value), y(value)));
+            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#777777\" stroke-dasharray=\"2 4\"/>\n",
+                    LEFT, LEFT + WIDTH, y(value), y(value)));
             text(LEFT + 6, y(value) - 5, "start", FiringChart.escaped(name));
         }
     }

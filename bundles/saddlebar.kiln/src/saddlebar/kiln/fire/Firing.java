@@ -17,8 +17,10 @@ import saddlebar.kiln.schedule.Schedule;
  * @param segments  each segment as the kiln ran it
  * @param energy    where the heat went
  * @param annealing whether the glass is annealed
+ * @param cutOff    it was not over when the simulation's time was
  */
-public record Firing(Schedule schedule, Load load, Kiln kiln, Trace trace, List<SegmentRun> segments, EnergyAccount energy, Annealing annealing) {
+public record Firing(Schedule schedule, Load load, Kiln kiln, Trace trace, List<SegmentRun> segments, EnergyAccount energy, Annealing annealing,
+        boolean cutOff) {
     public Firing {
         segments = List.copyOf(segments);
     }

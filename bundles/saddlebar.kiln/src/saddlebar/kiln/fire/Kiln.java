@@ -19,6 +19,7 @@ public record Kiln(String name, double maxC, double powerW, double chamberJPerK,
         double shelfM2) {
     /** Where the table's natural fall is taken to hold. */
     private static final double FALL_AT_C = 500;
+    private static final double HOLD_SHARE = 0.55;
     /** The chamber's side of the lining conducts so many times better than the whole: studio setting. */
     private static final double INNER_SHARE = 4;
 
@@ -34,12 +35,12 @@ public record Kiln(String name, double maxC, double powerW, double chamberJPerK,
     }
 
     /**
-     * From what a table says: at the highest temperature full power just makes good the loss; cold and empty but for a shelf it climbs at the highest
-     * rate; from 500 degC it falls by itself at the natural rate. A start until a log has been learnt.
+     * From what a table says: at the highest temperature 55 % of the power make good the loss (studio setting); cold and empty but for a shelf it climbs at
+     * the highest rate; from 500 degC it falls by itself at the natural rate. A start until a log has been learnt.
      */
     public static Kiln fromTable(String name, double shelfM2, double maxC, double maxRateKPerH, double naturalFallKPerH, double powerKw) {
         double powerW = powerKw * 1000;
-        double through = powerW / (maxC - 20);
+        double through = HOLD_SHARE * powerW / (maxC - 20);
         double cold = powerW / (maxRateKPerH / 3600);
         double toRoom = through * INNER_SHARE / (INNER_SHARE - 1);
         double all = toRoom * (FALL_AT_C - 20) / (naturalFallKPerH / 3600); // without power the lining soon is as hot as the chamber

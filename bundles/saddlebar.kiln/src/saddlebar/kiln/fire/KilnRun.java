@@ -27,18 +27,19 @@ public final class KilnRun {
         for (Segment segment : schedule.segments()) {
             double began = now;
             double from = state.chamberC();
-            double rampS = segment.fullRate() ? 0 : Math.abs(segment.targetC() - from) / segment.rateKPerH() * 3600;
-            boolean reached = from == segment.targetC();
+            double target = Math.min(segment.targetC(), kiln.maxC());
+            double rampS = segment.fullRate() ? 0 : Math.abs(target - from) / segment.rateKPerH() * 3600;
+            boolean reached = from == target;
             double soakEnd = reached ? now + segment.soakMin() * 60 : Double.POSITIVE_INFINITY;
             while (now < soakEnd - TINY_S && now < mostS && n < most) {
                 double into = now - began;
                 double dt = into < rampS - TINY_S ? Math.min(stepS, rampS - into) : Math.min(stepS, soakEnd - now);
                 boolean ramping = into + dt < rampS - TINY_S;
-                state.advance(dt, ramping ? from + (segment.targetC() - from) * (into + dt) / rampS : segment.targetC(), 0);
+                state.advance(dt, ramping ? from + (target - from) * (into + dt) / rampS : target, 0);
                 now += dt;
                 times[n] = now;
                 temperatures[n++] = state.chamberC();
-                if (!reached && !ramping && Math.abs(state.chamberC() - segment.targetC()) <= NEAR_K) {
+                if (!reached && !ramping && Math.abs(state.chamberC() - target) <= NEAR_K) {
                     reached = true;
                     soakEnd = now + segment.soakMin() * 60;
                 }

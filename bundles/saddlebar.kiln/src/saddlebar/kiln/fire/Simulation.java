@@ -53,7 +53,8 @@ public final class Simulation {
         this.state = new KilnState(kiln, Schedule.START_C, Schedule.START_C);
         List<Slab> slabs = List.of(Slab.of(load.glass(), load.thicknessMm(), settings.glassNodes(), load.shelf().contactWPerM2K()),
                 load.shelf().slab(settings.shelfNodes()));
-        this.stack = new SlabStack(slabs, new Face(CONVECTION, load.glass().emissivity()), new Face(CONVECTION, load.shelf().emissivity()), Schedule.START_C);
+        this.stack = new SlabStack(slabs, new Face(CONVECTION, load.glass().emissivity()), new Face(CONVECTION, load.shelf().emissivity()),
+                Schedule.START_C);
         this.plate = new MaxwellPlate(load.glass(), settings.glassNodes(), Schedule.START_C, load.hold());
     }
 
@@ -76,14 +77,14 @@ public final class Simulation {
                 kiln.liningJPerK() * (state.liningC() - Schedule.START_C), kiln.shelfM2() * stack.contentJPerM2(0, stack.nodes()), state.lostJ());
         double residual = Arrays.stream(plate.settledMpa()).max().orElseThrow() / MaxwellPlate.GRADIENT_SHARE;
         Annealing annealing = Annealing.of(load.glass(), trace.curve(Trace.Quantity.CORE_C), Math.max(0, residual));
-        return new Firing(schedule, load, kiln, trace, runs, energy, annealing);
+        return new Firing(schedule, load, kiln, trace, runs, energy, annealing, isOver());
     }
 
     private SegmentRun segment(int index) {
         Segment segment = schedule.segments().get(index);
         double startS = nowS;
         double startC = state.chamberC();
-        double target = segment.targetC();
+        double target = Math.min(segment.targetC(), kiln.maxC()); // no controller goes beyond it
         double rampS = segment.fullRate() ? 0 : Math.abs(target - startC) / segment.rateKPerH() * 3600;
         double lookS = nowS + STALL_LOOK_S;
         double lookC = startC;
@@ -113,7 +114,7 @@ public final class Simulation {
             step(Math.min(settings.stepS(), soakEndS - nowS), target);
         }
         boolean cooledEnough = target < startC && reachedC < 80; // below that the kiln may be opened
-        return new SegmentRun(index, startS, rampEndS, nowS, startC, reachedC, reached || cooledEnough);
+        return new SegmentRun(index, startS, rampEndS, nowS, startC, reachedC, reached && target == segment.targetC() || cooledEnough);
     }
 
     private boolean isOver() {

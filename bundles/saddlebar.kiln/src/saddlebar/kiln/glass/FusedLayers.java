@@ -63,7 +63,8 @@ public final class FusedLayers {
         double mpa = seamMpa();
         if (mpa > LIMIT_MPA) {
             found.add(Problem.of("layers-differ", Severity.WARNING, lower.name() + " under " + upper.name(), String.format(Locale.ROOT,
-                    "Fused together they would keep %.1f MPa at the seam (%.2f against %.2f per million K); they may crack on cooling or years later. Test a strip under crossed polarisers first.",
+                    "Fused together they would keep %.1f MPa at the seam (%.2f against %.2f per million K); they may crack on cooling or years "
+                            + "later. Test a strip under crossed polarisers first.",
                     mpa, lower.expansionPerK() * 1e6, upper.expansionPerK() * 1e6)));
         }
         double apart = Math.abs(lower.viscosity().annealingC() - upper.viscosity().annealingC());

@@ -18,7 +18,8 @@ import saddlebar.model.units.Require;
  * @param heat             specific heat
  * @param emissivity       of its surface for the kiln's heat
  */
-public record Glass(String name, Vft viscosity, double densityKgPerM3, double youngPa, double poisson, double expansionPerK, double conductivityWPerMK,
+public record Glass(String name, Vft viscosity, double densityKgPerM3, double youngPa, double poisson, double expansionPerK,
+        double conductivityWPerMK,
         HeatCapacity heat, double emissivity) {
     /** Float glass: standard glass DGG I, fit to 44 points, s.d. 0.16 in log eta (Encyclopedia of Glass Science, Technology, History and Culture, 2021). */
     public static final Vft DGG_I = new Vft(-2.601, 4330.9, 246.1);

@@ -25,7 +25,8 @@ public final class GlassAnalysis {
     private static final double[] BORON_SQUARED = {0.5122, 0.3182, 0.1900};
     /** In the order of {@link Oxide}, silica left out. */
     private static final double[][] SLOPES = {{8.32, -12.65, -5.93, -35.54, -11.27, -5.87, -5.67, -5.37, -4.85, -21.62},
-        {5.23, -9.19, -4.17, -30.04, -3.99, -0.12, -3.04, -1.88, -3.17, -11.97}, {4.01, -7.06, -3.53, -26.45, -0.74, 0.91, -1.88, -0.71, -2.24, -6.42}};
+            {5.23, -9.19, -4.17, -30.04, -3.99, -0.12, -3.04, -1.88, -3.17, -11.97},
+            {4.01, -7.06, -3.53, -26.45, -0.74, 0.91, -1.88, -0.71, -2.24, -6.42}};
 
     private final Map<Oxide, Double> percent;
 
@@ -89,7 +90,8 @@ public final class GlassAnalysis {
     private void doubt(List<String> doubts, Oxide oxide, double least, double most) {
         double share = percent.get(oxide);
         if (share < least || share > most) {
-            doubts.add(String.format(Locale.ROOT, "%s is %.1f %%, outside %.0f to %.0f %%: the model is not made for such a glass", oxide, share, least, most));
+            doubts.add(String.format(Locale.ROOT, "%s is %.1f %%, outside %.0f to %.0f %%: the model is not made for such a glass", oxide, share,
+                    least, most));
         }
     }
 

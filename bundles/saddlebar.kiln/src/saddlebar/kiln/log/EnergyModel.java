@@ -33,10 +33,12 @@ public final class EnergyModel {
         }
         double[] kWh = readings.stream().mapToDouble(Reading::kWh).toArray();
         try {
-            return Optional.of(new EnergyModel(LinearFit.of(readings.stream().map(r -> new double[] {r.peakC(), r.hours()}).toArray(double[][]::new), kWh), false));
+            return Optional.of(new EnergyModel(
+                    LinearFit.of(readings.stream().map(r -> new double[] {r.peakC(), r.hours()}).toArray(double[][]::new), kWh), false));
         } catch (IllegalArgumentException dependent) { // peak and hours always change together, or not at all
             try {
-                return Optional.of(new EnergyModel(LinearFit.of(readings.stream().map(r -> new double[] {r.peakC()}).toArray(double[][]::new), kWh), true));
+                return Optional
+                        .of(new EnergyModel(LinearFit.of(readings.stream().map(r -> new double[] {r.peakC()}).toArray(double[][]::new), kWh), true));
             } catch (IllegalArgumentException alike) {
                 return Optional.empty();
             }

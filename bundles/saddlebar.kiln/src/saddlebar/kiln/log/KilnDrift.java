@@ -44,8 +44,11 @@ public record KilnDrift(double kPerMonth, double standardError, double nowK, int
     }
 
     public Optional<Problem> caution(String kiln) {
-        return clear() ? Optional.of(Problem.of("kiln-drifts", Severity.WARNING, kiln, String.format(Locale.ROOT,
-                "Over %d firings it has come to fire %.1f K %s than told, %.1f K a month; check the thermocouple against witness cones and the elements' current.",
-                firings, Math.abs(nowK), nowK > 0 ? "hotter" : "cooler", Math.abs(kPerMonth)))) : Optional.empty();
+        return clear()
+                ? Optional.of(Problem.of("kiln-drifts", Severity.WARNING, kiln, String.format(Locale.ROOT,
+                        "Over %d firings it has come to fire %.1f K %s than told, %.1f K a month; check the thermocouple against witness cones "
+                                + "and the elements' current.",
+                        firings, Math.abs(nowK), nowK > 0 ? "hotter" : "cooler", Math.abs(kPerMonth))))
+                : Optional.empty();
     }
 }

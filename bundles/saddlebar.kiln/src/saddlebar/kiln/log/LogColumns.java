@@ -82,7 +82,8 @@ final class LogColumns {
             throw new Refusal(where, "it has no column of temperature", WHICH);
         }
         if (kind == Reading.MILLIVOLT && cold < 0) {
-            throw new Refusal(where, "it has a thermocouple in mV but no column cold_junction_c", "add the temperature of the logger's terminals, such as 24");
+            throw new Refusal(where, "it has a thermocouple in mV but no column cold_junction_c",
+                    "add the temperature of the logger's terminals, such as 24");
         }
         this.time = timeAt;
         this.clock = found;
@@ -131,7 +132,8 @@ final class LogColumns {
     }
 
     private static boolean isTemperature(String name) {
-        return name.matches("(kiln_?|chamber_?|measured_?|actual_?)?(temperature|temp|t)(_.*)?") && !name.matches("t(ime.*|ype.*)") || name.matches("[cf]");
+        return name.matches("(kiln_?|chamber_?|measured_?|actual_?)?(temperature|temp|t)(_.*)?") && !name.matches("t(ime.*|ype.*)")
+                || name.matches("[cf]");
     }
 
     private static Reading unit(CsvRows table, CsvRows.Row head, int column, String name) {
@@ -149,6 +151,7 @@ final class LogColumns {
             return Thermocouple.K;
         }
         return Thermocouple.of(letter).orElseThrow(() -> new Refusal(table.where(head),
-                "the column '" + head.cell(column) + "' names a thermocouple of type " + letter.toUpperCase(Locale.ROOT), "types K, S, R and N are known"));
+                "the column '" + head.cell(column) + "' names a thermocouple of type " + letter.toUpperCase(Locale.ROOT),
+                "types K, S, R and N are known"));
     }
 }

@@ -29,6 +29,8 @@ public final class LogReader {
     private static final double HOUR_S = 3600;
     /** What no studio kiln does between two readings, beyond what its pace explains. */
     private static final double SPIKE_K = 12;
+    private static final double SPIKE_PACES = 3;
+    private static final double SPIKE_S = 1800;
     private static final int MOST_ROWS = 5_000_000;
 
     private final CsvRows table;
@@ -99,12 +101,14 @@ public final class LogReader {
         double degC = temperature(row);
         if (degC > MOST_C || degC < LEAST_C || Double.isNaN(degC)) {
             throw new Refusal(table.where(row), String.format(Locale.ROOT, "%s is %s, which is %.0f degC", columns.heading(table, columns.reading),
-                    row.cell(columns.reading), degC), "a kiln's log lies between -20 and 1400 degC; check the unit in the heading and the thermocouple");
+                    row.cell(columns.reading), degC),
+                    "a kiln's log lies between -20 and 1400 degC; check the unit in the heading and the thermocouple");
         }
         double watts = watts(row);
         if (size > 0 && time < times[size - 1]) {
             String hour = Math.abs(times[size - 1] - time - HOUR_S) < 600 && columns.clock == LogColumns.Clock.DATE
-                    ? "; if the clock was set back, write the offset such as +01:00 behind each time, or use seconds" : "; sort the rows, or cut the log into single firings";
+                    ? "; if the clock was set back, write the offset such as +01:00 behind each time, or use seconds"
+                    : "; sort the rows, or cut the log into single firings";
             throw new Refusal(table.where(row), "time runs back by " + Units.plain(Math.round(times[size - 1] - time)) + " s", hour.substring(2));
         }
         if (size > 0 && time == times[size - 1]) {
@@ -125,8 +129,9 @@ public final class LogReader {
         String heading = columns.heading(table, columns.time);
         if (columns.clock == LogColumns.Clock.DATE) {
             String text = row.cell(columns.time);
-            LogTime.Instant instant = LogTime.parse(text).orElseThrow(() -> new Refusal(table.where(row), heading + " is '" + text + "', which is no time in ISO 8601",
-                    "write 2026-03-01T08:00:00, or use a column seconds or minutes"));
+            LogTime.Instant instant = LogTime.parse(text)
+                    .orElseThrow(() -> new Refusal(table.where(row), heading + " is '" + text + "', which is no time in ISO 8601",
+                            "write 2026-03-01T08:00:00, or use a column seconds or minutes"));
             if (offsets != null && offsets != instant.offset()) {
                 throw new Refusal(table.where(row), "some times have an offset from UTC and some have none", "write all of them in one way");
             }
@@ -144,15 +149,18 @@ public final class LogReader {
 
     private double temperature(CsvRows.Row row) {
         String heading = columns.heading(table, columns.reading);
-        double value = Cells.number(table, row, columns.reading, heading, "write the temperature as a number, or leave the cell empty where the logger failed");
+        double value = Cells.number(table, row, columns.reading, heading,
+                "write the temperature as a number, or leave the cell empty where the logger failed");
         return switch (columns.unit) {
         case CELSIUS -> value;
         case FAHRENHEIT -> (value - 32) / 1.8;
         case MILLIVOLT -> {
-            double cold = Cells.number(table, row, columns.coldJunction, columns.heading(table, columns.coldJunction), "write the temperature of the logger's terminals");
+            double cold = Cells.number(table, row, columns.coldJunction, columns.heading(table, columns.coldJunction),
+                    "write the temperature of the logger's terminals");
             double coldC = columns.coldFahrenheit ? (cold - 32) / 1.8 : cold;
             if (!columns.couple.covers(value, coldC)) {
-                throw new Refusal(table.where(row), heading + " is " + Units.plain(value) + " with the cold junction at " + Units.plain(coldC) + " degC",
+                throw new Refusal(table.where(row),
+                        heading + " is " + Units.plain(value) + " with the cold junction at " + Units.plain(coldC) + " degC",
                         "a thermocouple of type " + columns.couple + " gives no such force in a kiln; check the type and the unit in the heading");
             }
             yield columns.couple.degC(value, coldC);
@@ -199,7 +207,8 @@ public final class LogReader {
                         times[k] -= HOUR_S;
                     }
                     remarks.add(Problem.of("clock-change", Severity.WARNING, table.name(), String.format(Locale.ROOT,
-                            "The clock jumps on by an hour at %.0f degC while the kiln moves on as usual: taken as summer time and closed up.", temperatures[i])));
+                            "The clock jumps on by an hour at %.0f degC while the kiln moves on as usual: taken as summer time and closed up.",
+                            temperatures[i])));
                 }
             }
         }
@@ -222,22 +231,25 @@ public final class LogReader {
         return taken;
     }
 
-    /** All of them lie on one side of the line between their neighbours, and farther off than these lie from each other. */
+    /** Jumps off to one side and back again, both times much farther than the kiln moved just before and after. */
     private boolean isSpike(int from, int length) {
-        double left = temperatures[from - 1];
-        double right = temperatures[from + length];
-        double limit = SPIKE_K + 1.5 * Math.abs(right - left);
-        double side = 0;
-        for (int k = from; k < from + length; k++) {
-            double share = (times[k] - times[from - 1]) / (times[from + length] - times[from - 1]);
-            double off = temperatures[k] - left - share * (right - left);
-            if (Math.abs(off) < limit || side * off < 0) {
+        int to = from + length;
+        double before = from >= 2 ? Math.abs(temperatures[from - 1] - temperatures[from - 2]) : 0;
+        double after = to + 1 < size ? Math.abs(temperatures[to + 1] - temperatures[to]) : 0;
+        double limit = SPIKE_K + SPIKE_PACES * Math.max(before, after);
+        double off = temperatures[from] - temperatures[from - 1];
+        double back = temperatures[to - 1] - temperatures[to];
+        if (Math.abs(off) < limit || Math.abs(back) < limit || off * back < 0 || times[to] - times[from - 1] > SPIKE_S) {
+            return false;
+        }
+        for (int k = from; k < to; k++) {
+            double share = (times[k] - times[from - 1]) / (times[to] - times[from - 1]);
+            double aside = temperatures[k] - temperatures[from - 1] - share * (temperatures[to] - temperatures[from - 1]);
+            if (aside * off < 0 || Math.abs(aside) < limit) {
                 return false;
             }
-            side = off;
         }
-        double around = times[from + length] - times[from - 1];
-        return around < 1800;
+        return true;
     }
 
     private List<FiringLog.Gap> gaps(double usual) {
@@ -272,7 +284,8 @@ public final class LogReader {
                     + " there twice; the later row counts."));
         }
         if (dropouts > 0) {
-            remarks.add(Problem.of("log-dropouts", Severity.NOTE, table.name(), dropouts + " row" + (dropouts == 1 ? " has" : "s have") + " no reading."));
+            remarks.add(Problem.of("log-dropouts", Severity.NOTE, table.name(),
+                    dropouts + " row" + (dropouts == 1 ? " has" : "s have") + " no reading."));
         }
     }
 }

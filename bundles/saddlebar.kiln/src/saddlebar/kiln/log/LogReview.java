@@ -35,6 +35,7 @@ public record LogReview(double heatWork, double scheduledWork, double overshootK
     private static final double HIDDEN_SHARE = 0.5;
     /** What a studio kiln can climb or fall within a gap, K/s. */
     private static final double GAP_PACE = 600.0 / 3600;
+    private static final double GAP_MATTERS = 0.05;
     private static final double OVERSHOOT_K = 8;
     private static final double RATE_ERROR = 0.25;
 
@@ -75,12 +76,14 @@ public record LogReview(double heatWork, double scheduledWork, double overshootK
         double measured = HeatWork.of(log.curve(), viscosity);
         double peak = schedule.peakC();
         double hidden = hidden(log, peak, viscosity) / scheduled;
-        Verdict verdict = hidden > HIDDEN_SHARE || log.curve().points() < 10 || !(scheduled > 0) ? Verdict.UNUSABLE
+        Verdict verdict = hidden > HIDDEN_SHARE || log.curve().points() < 10 || !(scheduled > 0)
+                ? Verdict.UNUSABLE
                 : measured / scheduled > HOT ? Verdict.HOT : measured / scheduled < COLD ? Verdict.COLD : Verdict.AS_SCHEDULED;
         List<SegmentFit> fits = SegmentFit.all(schedule, log.curve());
         LogReview bare = new LogReview(measured, scheduled, Math.max(0, log.curve().peakC() - peak), log.curve().minutesAbove(peak - NEAR_K),
                 TimeLag.seconds(written, log.curve()), fits, hidden, verdict, List.of());
-        return new LogReview(measured, scheduled, bare.overshootK, bare.minutesNearPeak, bare.lagS, fits, hidden, verdict, bare.cautions(schedule, log, viscosity));
+        return new LogReview(measured, scheduled, bare.overshootK, bare.minutesNearPeak, bare.lagS, fits, hidden, verdict,
+                bare.cautions(schedule, log, viscosity));
     }
 
     /** The most heat work that the log may have missed: in gaps near the peak, and behind an end near the peak. */
@@ -124,12 +127,16 @@ public record LogReview(double heatWork, double scheduledWork, double overshootK
                         String.format(Locale.ROOT, "The log never comes to %.0f degC.", schedule.segments().get(fit.index()).targetC())));
             }
             fit.rateError().filter(error -> Math.abs(error) > RATE_ERROR).ifPresent(error -> found.add(Problem.of("log-rate", Severity.NOTE, where,
-                    String.format(Locale.ROOT, "The kiln went at %.0f K/h in place of %.0f K/h.", fit.measuredKPerH().get(), fit.scheduledKPerH().get()))));
+                    String.format(Locale.ROOT, "The kiln went at %.0f K/h in place of %.0f K/h.", fit.measuredKPerH().get(),
+                            fit.scheduledKPerH().get()))));
         }
         if (!log.gaps().isEmpty()) {
             double longest = log.gaps().stream().mapToDouble(FiringLog.Gap::minutes).max().orElseThrow();
-            found.add(Problem.of("log-gaps", Severity.WARNING, name, String.format(Locale.ROOT, "%d gap%s without readings, the longest %.1f min.", log.gaps().size(),
-                    log.gaps().size() == 1 ? "" : "s", longest)));
+            boolean matters = unknownShare > GAP_MATTERS || verdict == Verdict.UNUSABLE;
+            found.add(Problem.of("log-gaps", matters ? Severity.WARNING : Severity.NOTE, name,
+                    String.format(Locale.ROOT, "%d gap%s without readings, the longest %.1f min%s.", log.gaps().size(),
+                            log.gaps().size() == 1 ? "" : "s", longest,
+                            matters ? "; the kiln was hot enough there to matter" : ", none where it matters to the paint")));
         }
         return found;
     }

@@ -24,7 +24,9 @@ public record SegmentFit(int index, Optional<Double> scheduledKPerH, Optional<Do
 
     /** How much steeper (positive) or flatter the kiln went than told, as a share; empty if there is nothing to compare. */
     public Optional<Double> rateError() {
-        return scheduledKPerH.isPresent() && measuredKPerH.isPresent() ? Optional.of(measuredKPerH.get() / scheduledKPerH.get() - 1) : Optional.empty();
+        return scheduledKPerH.isPresent() && measuredKPerH.isPresent()
+                ? Optional.of(measuredKPerH.get() / scheduledKPerH.get() - 1)
+                : Optional.empty();
     }
 
     /** One fit for each ramp of at least 15 K, in order. */

@@ -27,10 +27,12 @@ public final class FiringOrder {
             Step now = steps.get(i);
             if (before.paint().kind() == PaintKind.STAIN && now.paint().kind() != PaintKind.STAIN) {
                 found.add(Problem.of("order-stain", Severity.WARNING, now.paint().name(),
-                        now.paint().name() + " would be fired after the stain " + before.paint().name() + ": fire stain last, a second heat changes its colour."));
+                        now.paint().name() + " would be fired after the stain " + before.paint().name()
+                                + ": fire stain last, a second heat changes its colour."));
             } else if (now.peakC() > before.peakC() + ALIKE_K) {
                 found.add(Problem.of("order-hotter", Severity.WARNING, now.paint().name(), String.format(Locale.ROOT,
-                        "%s at %.0f degC would follow %s at %.0f degC: fire the hottest first, or the earlier layer softens again.", now.paint().name(), now.peakC(),
+                        "%s at %.0f degC would follow %s at %.0f degC: fire the hottest first, or the earlier layer softens again.",
+                        now.paint().name(), now.peakC(),
                         before.paint().name(), before.peakC())));
             }
         }

@@ -39,7 +39,8 @@ public final class HeatWork {
         double sum = 0;
         for (int i = 0; i < steps; i++) {
             double middle = fromC + (i + 0.5) * width;
-            sum += 5 * viscosity.fluidity(middle - GAUSS * width / 2) + 8 * viscosity.fluidity(middle) + 5 * viscosity.fluidity(middle + GAUSS * width / 2);
+            sum += 5 * viscosity.fluidity(middle - GAUSS * width / 2) + 8 * viscosity.fluidity(middle)
+                    + 5 * viscosity.fluidity(middle + GAUSS * width / 2);
         }
         return seconds * sum / (18.0 * steps);
     }

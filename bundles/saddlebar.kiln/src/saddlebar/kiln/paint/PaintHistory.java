@@ -69,7 +69,8 @@ public final class PaintHistory {
             String where = layer.paint().name();
             boolean earlier = layer.firstIn() < firings.size() - 1;
             double equivalent = HeatWork.equivalentC(Math.max(layer.phi(), 1e-30), PaintFlux.SOAK_S, layer.paint().flux());
-            String sum = String.format(Locale.ROOT, "its heat work of %d firing%s equals 10 min at %.0f degC, its range is %.0f to %.0f degC",
+            String sum = String.format(Locale.ROOT,
+                    "its heat work of %d firing%s is that of an ordinary firing with a peak of %.0f degC, its range is %.0f to %.0f degC",
                     firings.size() - layer.firstIn(), firings.size() - layer.firstIn() == 1 ? "" : "s", equivalent, layer.paint().maturingFromC(),
                     layer.paint().maturingToC());
             if (layer.maturity() == PaintFlux.Maturity.BURNT) {
@@ -80,7 +81,8 @@ public final class PaintHistory {
                         "It will stay raw and rub off: " + sum + "; raise the peak or lengthen its soak."));
             } else {
                 found.add(Problem.of("paint-matures", Severity.NOTE, where, "It matures: " + sum + (layer.moreSuch() == 0
-                        ? "; one more such firing would burn it out." : String.format(Locale.ROOT, "; it bears %d more such firing%s.", layer.moreSuch(),
+                        ? "; one more such firing would burn it out."
+                        : String.format(Locale.ROOT, "; it bears %d more such firing%s.", layer.moreSuch(),
                                 layer.moreSuch() == 1 ? "" : "s"))));
             }
         }

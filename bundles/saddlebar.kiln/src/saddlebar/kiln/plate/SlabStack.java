@@ -10,13 +10,14 @@ import saddlebar.kiln.glass.HeatCapacity;
  * both outer faces. All per m2. Belongs to one thread.
  * <p>Space: volumes around evenly spaced nodes, second order. Time: the two-stage, stiffly stable SDIRK method of order 2 with gamma = 1 - 1/sqrt 2
  * (Alexander, R. (1977). Diagonally implicit Runge-Kutta methods for stiff O.D.E.'s. SIAM J. Numer. Anal. 14, 1006-1021), which
- * neither rings nor needs small steps where a kiln's rate changes at once. What is stepped is the heat content, not the temperature, so heat is kept to the tolerance of
+ * neither rings nor needs small steps where a kiln's rate changes at once. What is stepped is the heat content, not the temperature, so heat is kept
+ * to the tolerance of
  * Newton's method even though specific heat varies. Each stage costs a tridiagonal solution or two.
  */
 public final class SlabStack {
     private static final double GAMMA = 1 - Math.sqrt(0.5);
     private static final double KELVIN = 273.15;
-    private static final double CLOSE_ENOUGH_K = 1e-7;
+    private static final double CLOSE_ENOUGH_K = 1e-4; // of the last change; what then is left is of the order of its square
     private static final int MOST_ROUNDS = 40;
 
     private final int n;

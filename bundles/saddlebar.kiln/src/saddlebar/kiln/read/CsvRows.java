@@ -98,14 +98,15 @@ public final class CsvRows {
         char[] candidates = {';', '\t', ','};
         int[] lines = new int[candidates.length];
         int[] all = new int[candidates.length];
-        text.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).limit(LOOK_LINES).map(line -> line.replaceAll("\"[^\"]*\"", "")).forEach(line -> {
-            for (int i = 0; i < candidates.length; i++) {
-                char candidate = candidates[i];
-                int count = (int) line.chars().filter(c -> c == candidate).count();
-                lines[i] += count > 0 ? 1 : 0;
-                all[i] += count;
-            }
-        });
+        text.lines().filter(line -> !line.isBlank() && !line.startsWith("#")).limit(LOOK_LINES).map(line -> line.replaceAll("\"[^\"]*\"", ""))
+                .forEach(line -> {
+                    for (int i = 0; i < candidates.length; i++) {
+                        char candidate = candidates[i];
+                        int count = (int) line.chars().filter(c -> c == candidate).count();
+                        lines[i] += count > 0 ? 1 : 0;
+                        all[i] += count;
+                    }
+                });
         int best = 2;
         for (int i = 1; i >= 0; i--) {
             best = lines[i] > lines[best] || lines[i] == lines[best] && all[i] > all[best] ? i : best;

@@ -21,7 +21,8 @@ public final class HeatCurve {
      */
     public static HeatCurve of(double[] timeS, double[] temperatureC) {
         if (timeS.length != temperatureC.length || timeS.length == 0) {
-            throw new IllegalArgumentException("a curve needs as many times as temperatures, but has " + timeS.length + " and " + temperatureC.length);
+            throw new IllegalArgumentException(
+                    "a curve needs as many times as temperatures, but has " + timeS.length + " and " + temperatureC.length);
         }
         for (int i = 0; i < timeS.length; i++) {
             if (!Double.isFinite(timeS[i]) || !Double.isFinite(temperatureC[i]) || i > 0 && timeS[i] < timeS[i - 1]) {
@@ -109,7 +110,9 @@ public final class HeatCurve {
             double span = timeS[i] - timeS[i - 1];
             double low = Math.min(from, to);
             double high = Math.max(from, to);
-            double inside = high == low ? low >= lowC && low <= highC ? 1 : 0 : Math.max(0, Math.min(high, highC) - Math.max(low, lowC)) / (high - low);
+            double inside = high == low
+                    ? low >= lowC && low <= highC ? 1 : 0
+                    : Math.max(0, Math.min(high, highC) - Math.max(low, lowC)) / (high - low);
             sum += span * inside;
         }
         return sum / 60;

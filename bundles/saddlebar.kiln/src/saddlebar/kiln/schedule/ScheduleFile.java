@@ -49,7 +49,8 @@ public final class ScheduleFile {
         List<Segment> segments = new ArrayList<>();
         for (CsvRows.Row row : table.rows().subList(1, table.rows().size())) {
             if (segments.size() == Schedule.MOST_SEGMENTS) {
-                throw new Refusal(table.where(row), "there are more than " + Schedule.MOST_SEGMENTS + " segments", "cut the schedule into single firings");
+                throw new Refusal(table.where(row), "there are more than " + Schedule.MOST_SEGMENTS + " segments",
+                        "cut the schedule into single firings");
             }
             segments.add(segment(row, metricRate ? "rate_k_per_h" : "rate_f_per_h", metricTarget ? "target_c" : "target_f"));
         }

@@ -11,7 +11,8 @@ import saddlebar.model.units.Require;
 import saddlebar.model.work.Work;
 
 /**
- * Learns what a kiln's elements and lining can do from logs of its own: the heat that chamber and lining take up and the two conductances, such that the run of each
+ * Learns what a kiln's elements and lining can do from logs of its own: the heat that chamber and lining take up and the two conductances, such that
+ * the run of each
  * schedule lies nearest to its log (root mean square). A log tells them only in proportion to the power, which must be known; and only logs in which the kiln
  * fell behind or fell by itself tell anything. The usual load is part of the chamber in what is learnt.
  */

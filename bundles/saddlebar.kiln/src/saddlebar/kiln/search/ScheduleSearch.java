@@ -21,10 +21,12 @@ import saddlebar.model.work.Work;
 
 /**
  * The shortest schedule for a load in a kiln that keeps to limits of tension, core lag, heating rate, heat work and residual tension, found over the
- * simulation itself. The peak of the given schedule stays; so does a drying segment (target at most 350 degC with a soak). Free are: three
- * heating rates, the peak's soak, the fall to the annealing point, the soak there, two cooling rates.
+ * simulation itself. The peak of the given schedule stays, unless the slow ramps that thick glass needs give too much heat work even without a soak: then
+ * it is lowered. A drying segment stays (target at most 350 degC with a soak). Free are: three heating rates, the peak's soak, the fall to the annealing
+ * point, the soak there, two cooling rates.
  * <p>Every limit that a rate touches is kept the better the slower it is, so from slow, safe rates a pattern search raises one after the other
- * as long as all limits are kept and time is won, with ever smaller steps. The peak's soak follows from the heat work each time. Rates end as multiples of 5 K/h,
+ * as long as all limits are kept and time is won, with ever smaller steps. The peak's soak follows from the heat work each time. Rates end as
+ * multiples of 5 K/h,
  * the peak's soak of half minutes, the annealing soak of minutes; the end is checked with the fine step, and slowed where that
  * shows a limit touched. A local search: it proves no minimum, but each result keeps its limits and is not slower than where it began.
  */
@@ -39,6 +41,8 @@ public final class ScheduleSearch {
     private static final int MOST_MENDS = 40;
     private static final double TOUCHED = 0.97;
     private static final double ROUNDED_KPH = 5;
+    private static final int MOST_STARTS = 30;
+    private static final double PEAK_STEP_K = 5;
     private static final double BELOW_STRAIN_K = 30;
     private static final String HEAT_WORK = "heat work";
     private static final String ANNEALING_SOAK = "annealing soak";
@@ -56,6 +60,7 @@ public final class ScheduleSearch {
     private final double dryMin;
     private final double annealC;
     private final double leastSoakMin;
+    private double peakC;
     private int runs;
 
     private ScheduleSearch(Schedule given, Load load, Kiln kiln, SearchLimits limits, Work work) {
@@ -72,6 +77,7 @@ public final class ScheduleSearch {
         this.dryC = before ? dry.targetC() : 300;
         this.dryMin = before ? dry.soakMin() : 10;
         this.wanted = wanted();
+        this.peakC = given.peakC();
     }
 
     /** What is free to change, by place: rates in K/h, soaks in minutes. */
@@ -128,12 +134,16 @@ public final class ScheduleSearch {
 
     private FoundSchedule search() {
         if (given.peakC() > kiln.maxC() - 5) {
-            throw new Refusal(given.name(), String.format(java.util.Locale.ROOT, "its peak of %.0f degC is too near the %.0f degC that the kiln is made for",
-                    given.peakC(), kiln.maxC()), "lower the peak");
+            throw new Refusal(given.name(),
+                    String.format(java.util.Locale.ROOT, "its peak of %.0f degC is too near the %.0f degC that the kiln is made for",
+                            given.peakC(), kiln.maxC()),
+                    "lower the peak");
         }
         if (given.peakC() < annealC + 10) {
-            throw new Refusal(given.name(), String.format(java.util.Locale.ROOT, "its peak of %.0f degC is not above the annealing point of the glass, %.0f degC",
-                    given.peakC(), annealC), "a firing that low has nothing to gain from this search");
+            throw new Refusal(given.name(),
+                    String.format(java.util.Locale.ROOT, "its peak of %.0f degC is not above the annealing point of the glass, %.0f degC",
+                            given.peakC(), annealC),
+                    "a firing that low has nothing to gain from this search");
         }
         double slow = Math.min(60, limits.heatingKPerH());
         Free start = new Free(slow, slow, 4 * slow, 1, 4 * slow, 1.5 * leastSoakMin, 20, 40);
@@ -162,14 +172,14 @@ public final class ScheduleSearch {
     private Tried safe(Free start) {
         Free free = start;
         String why = "";
-        for (int i = 0; i < 16; i++) {
+        for (int i = 0; i < MOST_STARTS; i++) {
             Tried tried = tryOut(free);
             why = broken(tried.firing);
             if (why.isEmpty()) {
                 return tried;
             }
-            if (why.equals(HEAT_WORK)) { // even without a soak it is too much: past the strain point faster
-                free = free.each(rate -> rate * 1.3, Part.PEAK, Part.FALL);
+            if (why.equals(HEAT_WORK) && peakC > annealC + 2 * PEAK_STEP_K) { // even without a soak it is too much
+                peakC -= PEAK_STEP_K;
             } else {
                 free = free.each(rate -> Math.max(LEAST_RATE, rate * 0.7), RATES).each(soak -> Math.min(MOST_SOAK_MIN, soak * 1.4), Part.ANNEAL_SOAK);
             }
@@ -200,7 +210,8 @@ public final class ScheduleSearch {
             if (Math.abs(phi / wanted - 1) < limits.workShare() / 4) {
                 break;
             }
-            double soak = Math.max(0, Math.min(MOST_SOAK_MIN, fitted.get(Part.PEAK_SOAK) + HeatWork.equivalentSoakS(wanted - phi, Math.min(given.peakC(), firing.faceCurve().peakC()), flux) / 60));
+            double soak = Math.max(0, Math.min(MOST_SOAK_MIN,
+                    fitted.get(Part.PEAK_SOAK) + HeatWork.equivalentSoakS(wanted - phi, Math.min(peakC, firing.faceCurve().peakC()), flux) / 60));
             if (soak == fitted.get(Part.PEAK_SOAK)) {
                 break;
             }
@@ -220,8 +231,8 @@ public final class ScheduleSearch {
         double strain = Math.rint(load.glass().viscosity().strainC());
         List<Segment> segments = new ArrayList<>();
         segments.add(new Segment("dry and warm", free.get(Part.DRY), dryC, dryMin));
-        segments.add(new Segment("heat", free.get(Part.HEAT), Math.min(given.peakC(), strain + 20), 0));
-        segments.add(new Segment("peak", free.get(Part.PEAK), given.peakC(), free.get(Part.PEAK_SOAK)));
+        segments.add(new Segment("heat", free.get(Part.HEAT), Math.min(peakC, strain + 20), 0));
+        segments.add(new Segment("peak", free.get(Part.PEAK), peakC, free.get(Part.PEAK_SOAK)));
         segments.add(new Segment("fall", free.get(Part.FALL), annealC, free.get(Part.ANNEAL_SOAK)));
         segments.add(new Segment("anneal", free.get(Part.ANNEAL), strain - BELOW_STRAIN_K, 0));
         segments.add(new Segment("cool", free.get(Part.COOL), LOW_C, 0));
@@ -284,21 +295,13 @@ public final class ScheduleSearch {
         for (int i = 0; i < MOST_MENDS; i++) {
             Firing firing = run(free, FireSettings.FINE);
             why = broken(firing);
-            Free honest = why.isEmpty() ? asTheKilnGoes(free, firing) : free;
-            if (why.isEmpty() && honest == free) {
-                List<String> held = new ArrayList<>(touched(firing, TOUCHED));
-                List<Segment> asked = firing.schedule().segments();
-                if (firing.segments().stream().anyMatch(run -> lags(run, asked.get(run.index())))) {
-                    held.add("what the kiln can do");
-                }
-                return new FoundSchedule(firing.schedule(), firing, HeatWork.of(firing.faceCurve(), flux), wanted, runs, held);
-            }
             if (why.isEmpty()) {
-                free = honest;
-                continue;
+                Free honest = asTheKilnGoes(free, firing);
+                Firing freeFall = honest == free ? firing : run(honest, FireSettings.FINE);
+                return found(broken(freeFall).isEmpty() ? freeFall : firing);
             }
             double phi = HeatWork.of(firing.faceCurve(), flux);
-            double more = HeatWork.equivalentSoakS(wanted - phi, Math.min(given.peakC(), firing.faceCurve().peakC()), flux) / 60;
+            double more = HeatWork.equivalentSoakS(wanted - phi, Math.min(peakC, firing.faceCurve().peakC()), flux) / 60;
             boolean slower = !why.equals(HEAT_WORK);
             free = free.each(soak -> Math.max(0, Math.min(MOST_SOAK_MIN, Math.rint((soak + more) * 4) / 4)), Part.PEAK_SOAK);
             if (why.equals(ANNEALING_SOAK)) {
@@ -310,18 +313,22 @@ public final class ScheduleSearch {
         throw new Refusal(given.name(), "no schedule keeps to the limits: " + why, "ease that limit, change the peak, or fire thinner glass");
     }
 
-    /** A rate that the kiln cannot follow is written as a tenth more than it manages, and a free fall as such; the same object if all are followed. */
+    private FoundSchedule found(Firing firing) {
+        List<String> held = new ArrayList<>(touched(firing, TOUCHED));
+        List<Segment> asked = firing.schedule().segments();
+        if (firing.segments().stream().anyMatch(run -> lags(run, asked.get(run.index())))) {
+            held.add("what the kiln can do");
+        }
+        return new FoundSchedule(firing.schedule(), firing, HeatWork.of(firing.faceCurve(), flux), wanted, runs, held);
+    }
+
+    /** Falls that the kiln cannot follow are written as free falls; the same object if there are none. */
     private static Free asTheKilnGoes(Free free, Firing firing) {
         Free honest = free;
         for (SegmentRun run : firing.segments()) {
             Part part = run.index() < RATES.length ? RATES[run.index()] : null;
-            if (part == null || honest.get(part) == 0) {
-                continue;
-            }
-            double manages = Math.abs(run.meanRateKPerH());
-            double written = part == Part.FALL ? 0 : Math.ceil(1.1 * manages / ROUNDED_KPH) * ROUNDED_KPH;
-            if (manages < TOUCHED * honest.get(part) && written < honest.get(part)) {
-                honest = honest.with(part, written);
+            if ((part == Part.FALL || part == Part.COOL) && honest.get(part) > 0 && Math.abs(run.meanRateKPerH()) < TOUCHED * honest.get(part)) {
+                honest = honest.with(part, 0);
             }
         }
         return honest;

@@ -73,9 +73,11 @@ public record ShelfLoad(double widthMm, double depthMm, List<Lay> lays) {
         List<Problem> found = new ArrayList<>();
         for (int i = 0; i < lays.size(); i++) {
             Lay lay = lays.get(i);
-            double rim = Math.min(Math.min(lay.xMm(), lay.yMm()), Math.min(widthMm - lay.xMm() - lay.widthMm(), depthMm - lay.yMm() - lay.heightMm()));
+            double rim = Math.min(Math.min(lay.xMm(), lay.yMm()),
+                    Math.min(widthMm - lay.xMm() - lay.widthMm(), depthMm - lay.yMm() - lay.heightMm()));
             if (rim < 0) {
-                found.add(Problem.of("off-shelf", Severity.ERROR, lay.piece(), String.format(Locale.ROOT, "It reaches %.0f mm over the shelf's edge.", -rim)));
+                found.add(Problem.of("off-shelf", Severity.ERROR, lay.piece(),
+                        String.format(Locale.ROOT, "It reaches %.0f mm over the shelf's edge.", -rim)));
             } else if (rim < RIM_MM) {
                 found.add(Problem.of("near-rim", Severity.WARNING, lay.piece(), String.format(Locale.ROOT,
                         "It lies %.0f mm from the shelf's edge; nearer than %.0f mm one side heats first.", rim, RIM_MM)));
@@ -83,7 +85,8 @@ public record ShelfLoad(double widthMm, double depthMm, List<Lay> lays) {
             for (int k = i + 1; k < lays.size(); k++) {
                 double apart = lay.apartMm(lays.get(k));
                 if (apart < 0) {
-                    found.add(Problem.of("lie-over", Severity.ERROR, lay.piece() + ", " + lays.get(k).piece(), "They lie over each other and would fuse."));
+                    found.add(Problem.of("lie-over", Severity.ERROR, lay.piece() + ", " + lays.get(k).piece(),
+                            "They lie over each other and would fuse."));
                 } else if (apart < APART_MM) {
                     found.add(Problem.of("lie-near", Severity.NOTE, lay.piece() + ", " + lays.get(k).piece(), String.format(Locale.ROOT,
                             "They lie %.1f mm apart; leave %.0f mm.", apart, APART_MM)));

@@ -82,7 +82,8 @@ public final class ShelfPlaces {
         return new ShelfPlaces(places, sd);
     }
 
-    private static double settle(List<Witness> witnesses, Map<String, Double> mine, Map<String, Double> other, Map<String, Integer> counts, boolean firings) {
+    private static double settle(List<Witness> witnesses, Map<String, Double> mine, Map<String, Double> other, Map<String, Integer> counts,
+            boolean firings) {
         Map<String, Double> sums = new TreeMap<>();
         for (Witness w : witnesses) {
             String key = firings ? w.firing() : w.place();

@@ -115,8 +115,10 @@ public final class KilnTables {
 
         Glass glass() {
             try {
-                Vft viscosity = has("a") ? new Vft(number("a"), number("b_k"), number("t0_c"))
-                        : Vft.through(new Vft.Point(1.5, number("t_1e1_5_c")), new Vft.Point(6.6, number("t_1e6_6_c")), new Vft.Point(12, number("t_1e12_c")));
+                Vft viscosity = has("a")
+                        ? new Vft(number("a"), number("b_k"), number("t0_c"))
+                        : Vft.through(new Vft.Point(1.5, number("t_1e1_5_c")), new Vft.Point(6.6, number("t_1e6_6_c")),
+                                new Vft.Point(12, number("t_1e12_c")));
                 Glass glass = Glass.sodaLime(text("name"), viscosity);
                 return has("expansion_per_million_k") ? glass.withExpansion(number("expansion_per_million_k") / 1e6) : glass;
             } catch (IllegalArgumentException outOfRange) {
@@ -127,15 +129,17 @@ public final class KilnTables {
         Kiln kiln() {
             try {
                 double areaM2 = number("shelf_width_mm") * number("shelf_depth_mm") / 1e6 * (has("shelves") ? number("shelves") : 1);
-                return Kiln.fromTable(text("name"), areaM2, number("max_c"), number("max_rate_k_per_h"), number("natural_fall_k_per_h"), number("power_kw"));
+                return Kiln.fromTable(text("name"), areaM2, number("max_c"), number("max_rate_k_per_h"), number("natural_fall_k_per_h"),
+                        number("power_kw"));
             } catch (IllegalArgumentException outOfRange) {
                 throw refused(outOfRange);
             }
         }
 
         PaintFlux paint() {
-            PaintKind kind = PaintKind.of(text("kind")).orElseThrow(() -> new Refusal(table.where(row), "kind is " + row.cell(headings.indexOf("kind")),
-                    "write trace, matt, lettering, enamel or stain"));
+            PaintKind kind = PaintKind.of(text("kind"))
+                    .orElseThrow(() -> new Refusal(table.where(row), "kind is " + row.cell(headings.indexOf("kind")),
+                            "write trace, matt, lettering, enamel or stain"));
             try {
                 return PaintFlux.of(text("name"), kind, number("maturing_from_c"), number("maturing_to_c"), Glass.DGG_I);
             } catch (IllegalArgumentException outOfRange) {

@@ -45,7 +45,8 @@ class AdvisorTest {
 
     @Test
     void cautionsStandBesideTheAct() {
-        String all = Advisor.on(fire(Studio.trace650(), 3), Optional.empty(), List.of()).stream().map(Problem::message).collect(Collectors.joining("\n"));
+        String all = Advisor.on(fire(Studio.trace650(), 3), Optional.empty(), List.of()).stream().map(Problem::message)
+                .collect(Collectors.joining("\n"));
         for (String word : List.of("Fumes", "unattended", "eye protection", "burns", "cold air on hot glass")) {
             assertTrue(all.contains(word), word + " is missing in\n" + all);
         }
@@ -57,12 +58,20 @@ class AdvisorTest {
         assertTrue(warnings(fire(Studio.trace(700), 3), null).contains("peak-high"));
         assertTrue(warnings(fire(Studio.trace(590), 3), TRACE).contains("paint-underfired"));
         assertTrue(warnings(fire(Studio.trace(700), 3), TRACE).contains("paint-overfired"));
-        assertTrue(warnings(fire(new Schedule("s", List.of(new Segment("", 150, 650, 10), new Segment("", 0, 50, 0))), 3), null).contains("anneal-short"));
-        Set<String> beyond = warnings(fire(new Schedule("s", List.of(new Segment("", 150, 1300, 0), new Segment("", 0, 540, 30), new Segment("", 0, 50, 0))), 3), null);
+        assertTrue(warnings(fire(new Schedule("s", List.of(new Segment("", 150, 650, 10), new Segment("", 0, 50, 0))), 3), null)
+                .contains("anneal-short"));
+        Set<String> beyond = warnings(
+                fire(new Schedule("s", List.of(new Segment("", 150, 1300, 0), new Segment("", 0, 540, 30), new Segment("", 0, 50, 0))), 3), null);
         assertTrue(beyond.containsAll(Set.of("kiln-max", "kiln-cannot")), beyond.toString());
         Kiln strong = new Kiln("strong", 1200, 60_000, 20_000, 20_000, 10, 10, 0.18);
         Firing shock = Simulation.run(new Schedule("s", List.of(new Segment("", 6000, 500, 0))), Load.of(Glass.floatGlass(), 40), strong);
         assertTrue(warnings(shock, null).containsAll(Set.of("stress-high", "ramp-fast")), warnings(shock, null).toString());
+    }
+
+    @Test
+    void aScheduleWithoutAnEndIsCutOff() {
+        Firing endless = fire(new Schedule("s", List.of(new Segment("", 0.1, 650, 10), new Segment("", 0, 50, 0))), 3);
+        assertEquals(Set.of("schedule-long"), warnings(endless, null));
     }
 
     @Test
@@ -72,13 +81,15 @@ class AdvisorTest {
         assertTrue(warnings(trace, TRACE, new PaintHistory.Fired("stain", List.of(STAIN), stain.faceCurve())).contains("order-stain"));
         assertFalse(warnings(stain, STAIN, new PaintHistory.Fired("trace", List.of(TRACE), trace.faceCurve())).contains("order-stain"));
         PaintHistory.Fired again = new PaintHistory.Fired("again", List.of(), trace.faceCurve());
-        assertTrue(warnings(trace, null, new PaintHistory.Fired("trace", List.of(TRACE), trace.faceCurve()), again, again, again).contains("earlier-layer-burns"));
+        assertTrue(warnings(trace, null, new PaintHistory.Fired("trace", List.of(TRACE), trace.faceCurve()), again, again, again)
+                .contains("earlier-layer-burns"));
     }
 
     @Test
     void aLowFiringSaysSo() {
         List<Problem> advice = Advisor.on(fire(new Schedule("s", List.of(new Segment("", 150, 400, 5))), 3), Optional.empty(), List.of());
         assertTrue(advice.stream().anyMatch(p -> p.code().equals("below-strain")));
-        assertTrue(advice.stream().anyMatch(p -> p.code().equals("safety-door") && p.message().contains("at the end of this schedule")), advice.toString());
+        assertTrue(advice.stream().anyMatch(p -> p.code().equals("safety-door") && p.message().contains("at the end of this schedule")),
+                advice.toString());
     }
 }

@@ -39,7 +39,8 @@ class FiringChartTest {
     void isWellFormedWithLabelsAndUnits() throws Exception {
         Firing firing = firing("a <b> & \"c\"");
         String svg = FiringChart.svg(firing, Optional.of(firing.kilnCurve()));
-        var document = DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
+        var document = DocumentBuilderFactory.newInstance().newDocumentBuilder()
+                .parse(new ByteArrayInputStream(svg.getBytes(StandardCharsets.UTF_8)));
         assertEquals("svg", document.getDocumentElement().getTagName());
         assertTrue(document.getDocumentElement().getTextContent().contains("a <b> & \"c\""));
         for (String word : List.of("time in h", "\u00b0C", ">K<", "MPa", "schedule as written", "kiln, measured", "core of the glass", "tension")) {

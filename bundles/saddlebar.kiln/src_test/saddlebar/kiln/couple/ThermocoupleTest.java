@@ -12,10 +12,14 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 
 class ThermocoupleTest {
-    /** Reference tables of NIST Monograph 175, mV to three decimals. S, R, N: from memory of the same tables, confirmed by the functions to the last digit. */
+    /**
+     * Reference tables of NIST Monograph 175, mV to three decimals. S, R, N: from memory of the same tables, confirmed by the functions to the
+     * last digit.
+     */
     @Test
     void valuesOfThePublishedTables() {
-        double[][] k = {{25, 1.000}, {100, 4.096}, {300, 12.209}, {500, 20.644}, {560, 23.203}, {600, 24.905}, {650, 27.025}, {800, 33.275}, {1000, 41.276}, {-20, -0.778}};
+        double[][] k = {{25, 1.000}, {100, 4.096}, {300, 12.209}, {500, 20.644}, {560, 23.203}, {600, 24.905}, {650, 27.025}, {800, 33.275},
+                {1000, 41.276}, {-20, -0.778}};
         double[][] s = {{100, 0.646}, {500, 4.233}, {1000, 9.587}, {1200, 11.951}};
         double[][] r = {{100, 0.647}, {500, 4.471}, {1000, 10.506}, {1200, 13.228}};
         double[][] n = {{100, 2.774}, {500, 16.748}, {1000, 36.256}, {1200, 43.846}};

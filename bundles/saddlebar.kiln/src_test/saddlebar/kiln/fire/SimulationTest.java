@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import saddlebar.kiln.Studio;
 import saddlebar.kiln.glass.Glass;
 import saddlebar.kiln.paint.HeatWork;
@@ -33,10 +34,11 @@ class SimulationTest {
         assertEquals(1.1025, EnergyAccount.storedKWh(7, 900, 630), 1e-9);
     }
 
-    @Property(tries = 25)
+    @Property(tries = 12)
     void theAccountOfHeatCloses(@ForAll @DoubleRange(min = 1, max = 25) double mm, @ForAll @DoubleRange(min = 560, max = 780) double peak,
             @ForAll @DoubleRange(min = 0, max = 600) double rate, @ForAll @DoubleRange(min = 5, max = 60) double stepS) {
-        Schedule schedule = new Schedule("s", List.of(new Segment("", rate < 30 ? 0 : rate, peak, 15), new Segment("", 0, 540, 20), new Segment("", 80, 400, 0)));
+        Schedule schedule = new Schedule("s",
+                List.of(new Segment("", rate < 30 ? 0 : rate, peak, 15), new Segment("", 0, 540, 20), new Segment("", 80, 400, 0)));
         Firing firing = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm), Kiln.small(), new FireSettings(stepS, 9, 7, 400), Work.UNWATCHED);
         assertEquals(0, firing.energy().openShare(), 0.005);
         double power = 0; // the same heat by another way: the sum of what the trace says of the elements
@@ -62,7 +64,7 @@ class SimulationTest {
 
     @Test
     void aWeakKilnFallsBehindAndWaits() {
-        Firing firing = Simulation.run(Studio.trace650(), LOAD, Kiln.small().withPowerW(2600));
+        Firing firing = Simulation.run(Studio.trace650(), LOAD, Kiln.small().withPowerW(2200));
         SegmentRun peak = firing.segments().get(2);
         assertTrue(peak.meanRateKPerH() < 150, peak.toString());
         assertTrue(peak.reached());
@@ -75,7 +77,7 @@ class SimulationTest {
         Schedule schedule = new Schedule("s", List.of(new Segment("", 0, 1300, 10), new Segment("", 0, 500, 0)));
         Firing firing = Simulation.run(schedule, LOAD, Kiln.small());
         assertFalse(firing.segments().get(0).reached());
-        assertEquals(900, firing.peakC(), 30, "where full power makes good the loss");
+        assertEquals(900, firing.peakC(), 0.5, "no controller goes beyond what its kiln is made for");
         assertTrue(firing.segments().get(1).reached());
         Firing toRoom = Simulation.run(new Schedule("s", List.of(new Segment("", 0, 100, 0), new Segment("", 0, 20, 0))), LOAD, Kiln.small());
         assertTrue(toRoom.segments().get(1).reached(), "cold enough to open");
@@ -85,7 +87,9 @@ class SimulationTest {
     @Test
     void aKilnFromTheTableDoesWhatTheTableSays() {
         Kiln kiln = Kiln.small();
-        assertEquals(kiln.powerW(), kiln.steadyLossW(900, 20), 1e-6);
+        assertEquals(0.55 * kiln.powerW(), kiln.steadyLossW(900, 20), 1e-6);
+        HeatCurve cold = KilnRun.of(new Schedule("s", List.of(new Segment("", 0, 700, 0))), kiln, 20, 1, 60);
+        assertEquals(450, (cold.at(60) - 20) * 60, 150, "first minute, without its shelf, K/h");
         HeatCurve run = KilnRun.of(new Schedule("s", List.of(new Segment("", 0, 700, 600), new Segment("", 0, 300, 0))), kiln, 20, 5, 40 * 3600);
         double at500 = 0;
         for (int i = 1; i < run.points(); i++) {
@@ -122,7 +126,8 @@ class SimulationTest {
         assertTrue(firing.annealing().annealed(), firing.annealing().toString());
         assertTrue(firing.faceCurve().peakC() > 645 && firing.faceCurve().peakC() <= 650.01);
         assertTrue(firing.hoursToOpen() < firing.hours());
-        assertTrue(firing.heatWork(Glass.DGG_I) > HeatWork.of(Studio.trace650().asWritten(), Glass.DGG_I), "a real fall takes time and adds heat work");
+        assertTrue(firing.heatWork(Glass.DGG_I) > HeatWork.of(Studio.trace650().asWritten(), Glass.DGG_I),
+                "a real fall takes time and adds heat work");
     }
 
     @Test
@@ -137,7 +142,10 @@ class SimulationTest {
         assertTrue(stressed.soaked() && stressed.residualMpa() > Annealing.LIMIT_MPA && !stressed.annealed(), stressed.toString());
     }
 
-    /** At its annealing point a glass loses its stress in about 15 minutes, at its strain point in about 4 hours (ASTM C336, C598 by name). Five times tau is 3 min and 90 min. */
+    /**
+     * At its annealing point a glass loses its stress in about 15 minutes, at its strain point in about 4 hours (ASTM C336, C598 by name).
+     * Five times tau is 3 min and 90 min.
+     */
     @Test
     void soakThatAnnealingNeeds() {
         Glass glass = Glass.floatGlass();
@@ -152,7 +160,8 @@ class SimulationTest {
         Firing thick = Simulation.run(schedule, Load.of(Glass.floatGlass(), 1.3 * mm), STRONG, FireSettings.COARSE, Work.UNWATCHED);
         assertTrue(thick.coreLagMaxK() > thin.coreLagMaxK());
         assertTrue(thick.tensionMaxMpa() > thin.tensionMaxMpa());
-        Firing flat = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm).held(MaxwellPlate.Hold.FLAT), STRONG, FireSettings.COARSE, Work.UNWATCHED);
+        Firing flat = Simulation.run(schedule, Load.of(Glass.floatGlass(), mm).held(MaxwellPlate.Hold.FLAT), STRONG, FireSettings.COARSE,
+                Work.UNWATCHED);
         assertTrue(flat.tensionMaxMpa() > thin.tensionMaxMpa(), "held flat is the worse case");
     }
 
@@ -186,5 +195,22 @@ class SimulationTest {
         assertEquals(250, Load.of(Glass.floatGlass(), 3).withLargestMm(80).practiceRateKPerH(), 1e-9);
         assertEquals(150, Load.of(Glass.floatGlass(), 3).withLargestMm(600).practiceRateKPerH(), 1e-9);
         assertEquals(125, Load.of(Glass.floatGlass(), 6).withLargestMm(80).practiceRateKPerH(), 1e-9);
+    }
+
+    /** Whatever a file may hold: the figures stay finite, and the kiln cool enough (to 0.5 K: the load is counted a step of 30 s late). */
+    @Property(tries = 12)
+    void anyScheduleHasAnEnd(@ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 20, max = 1400) Double> targets,
+            @ForAll @DoubleRange(min = 0, max = 20_000) double rate,
+            @ForAll @DoubleRange(min = 0.5, max = 60) double mm, @ForAll @DoubleRange(min = 0, max = 300) double soak) {
+        List<Segment> segments = targets.stream().map(target -> new Segment("", rate < 5 ? 0 : rate, target, soak)).toList();
+        Firing firing = Simulation.run(new Schedule("s", segments), Load.of(Glass.floatGlass(), mm), Kiln.small(), FireSettings.COARSE,
+                Work.UNWATCHED);
+        assertTrue(firing.peakC() <= 900.5 && firing.faceCurve().peakC() <= 900.5, firing.peakC() + " " + firing.faceCurve().peakC());
+        for (Trace.Quantity quantity : Trace.Quantity.values()) {
+            for (int i = 0; i < firing.trace().size(); i++) {
+                assertTrue(Double.isFinite(firing.trace().value(quantity, i)), quantity + " " + i);
+            }
+        }
+        assertTrue(Double.isFinite(firing.annealing().residualMpa()) && firing.heatWork(Glass.DGG_I) >= 0);
     }
 }

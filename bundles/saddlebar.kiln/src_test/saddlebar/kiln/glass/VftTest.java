@@ -16,7 +16,10 @@ import net.jqwik.api.constraints.DoubleRange;
 import saddlebar.kiln.glass.GlassAnalysis.Oxide;
 
 class VftTest {
-    /** Constants: Encyclopedia of Glass Science, Technology, History and Culture (Wiley 2021), standard glass DGG I; points worked out from them outside of this program. */
+    /**
+     * Constants: Encyclopedia of Glass Science, Technology, History and Culture (Wiley 2021), standard glass DGG I; points worked out from
+     * them outside of this program.
+     */
     @Test
     void pointsOfFloatGlass() {
         Vft glass = Glass.DGG_I;
@@ -30,7 +33,10 @@ class VftTest {
         }
     }
 
-    /** Measured isokoms of the standard glass DGG I: 1301, 721, 539 degC (Fluegel, Glass Technol. A 48(1), 2007, Table 12); the fit's own s.d. is 0.16 in log eta. */
+    /**
+     * Measured isokoms of the standard glass DGG I: 1301, 721, 539 degC (Fluegel, Glass Technol. A 48(1), 2007, Table 12); the fit's own s.d.
+     * is 0.16 in log eta.
+     */
     @Test
     void floatGlassAgainstItsMeasuredPoints() {
         assertEquals(1.5, Glass.DGG_I.logEta(1301), 0.16);
@@ -38,7 +44,10 @@ class VftTest {
         assertEquals(12, Glass.DGG_I.logEta(539), 2 * 0.16);
     }
 
-    /** Measured points: Fluegel 2007, Table 12. The older glass's equation log10(eta in poise) = -1.626 + 4239/(T - 266) is Napolitano and Hawkins 1964 (from memory). */
+    /**
+     * Measured points: Fluegel 2007, Table 12. The older glass's equation log10(eta in poise) = -1.626 + 4239/(T - 266) is Napolitano and
+     * Hawkins 1964 (from memory).
+     */
     @Test
     void curvesThroughThreeMeasuredPoints() {
         assertEquals(-2.9733, Glass.SRM_710A.a(), 0.0001);
@@ -56,10 +65,12 @@ class VftTest {
     }
 
     @Property(tries = 200)
-    void findsAnyCurveAgainFromThreeOfItsPoints(@ForAll @DoubleRange(min = -4, max = -1) double a, @ForAll @DoubleRange(min = 2000, max = 6000) double b,
+    void findsAnyCurveAgainFromThreeOfItsPoints(@ForAll @DoubleRange(min = -4, max = -1) double a,
+            @ForAll @DoubleRange(min = 2000, max = 6000) double b,
             @ForAll @DoubleRange(min = -50, max = 400) double t0) {
         Vft curve = new Vft(a, b, t0);
-        Vft found = Vft.through(new Vft.Point(2, curve.temperatureC(2)), new Vft.Point(7, curve.temperatureC(7)), new Vft.Point(12, curve.temperatureC(12)));
+        Vft found = Vft.through(new Vft.Point(2, curve.temperatureC(2)), new Vft.Point(7, curve.temperatureC(7)),
+                new Vft.Point(12, curve.temperatureC(12)));
         assertEquals(a, found.a(), 1e-6);
         assertEquals(b, found.b(), 1e-2);
         assertEquals(t0, found.t0C(), 1e-3);
@@ -79,10 +90,14 @@ class VftTest {
         assertEquals(0, Glass.DGG_I.fluidity(20));
     }
 
-    /** Model: Lakatos et al. 1976; the composition is that of DGG I without its minor oxides; the three temperatures were worked out outside of this program. */
+    /**
+     * Model: Lakatos et al. 1976; the composition is that of DGG I without its minor oxides; the three temperatures were worked out outside of
+     * this program.
+     */
     @Test
     void viscosityFromAnAnalysis() {
-        Map<Oxide, Double> dgg = new EnumMap<>(Map.of(Oxide.SIO2, 71.789, Oxide.AL2O3, 1.237, Oxide.NA2O, 14.971, Oxide.K2O, .333, Oxide.MGO, 4.181, Oxide.CAO, 6.735));
+        Map<Oxide, Double> dgg = new EnumMap<>(
+                Map.of(Oxide.SIO2, 71.789, Oxide.AL2O3, 1.237, Oxide.NA2O, 14.971, Oxide.K2O, .333, Oxide.MGO, 4.181, Oxide.CAO, 6.735));
         GlassAnalysis analysis = GlassAnalysis.of(dgg);
         double[] at = analysis.isokomsC();
         assertEquals(1455.7, at[0], 0.06);
@@ -116,7 +131,8 @@ class VftTest {
         assertEquals(one.biaxialPa() * strain / 2 / 1e6, layers.seamMpa(), 1e-6);
         assertTrue(layers.cautions().stream().anyMatch(p -> p.code().equals("layers-differ")), layers.cautions().toString());
         assertEquals(List.of(), new FusedLayers(one, 3, one, 2).cautions());
-        assertTrue(new FusedLayers(one, 3, Glass.sodaLime("soft", Glass.DGG_I.shifted(-40)), 3).cautions().stream().anyMatch(p -> p.code().equals("layers-anneal-apart")));
+        assertTrue(new FusedLayers(one, 3, Glass.sodaLime("soft", Glass.DGG_I.shifted(-40)), 3).cautions().stream()
+                .anyMatch(p -> p.code().equals("layers-anneal-apart")));
     }
 
     @Property(tries = 100)

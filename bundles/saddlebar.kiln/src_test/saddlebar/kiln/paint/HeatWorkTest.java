@@ -79,9 +79,17 @@ class HeatWorkTest {
     void aFluxIsMatureInTheMiddleOfItsRange() {
         PaintFlux trace = PaintFlux.of("trace", PaintKind.TRACE, 620, 680, V);
         assertEquals(7, trace.flux().logEta(650), 1e-9);
-        assertEquals(Maturity.MATURE, trace.at(600 * trace.flux().fluidity(650)));
-        assertEquals(Maturity.UNDERFIRED, trace.at(600 * trace.flux().fluidity(619)));
-        assertEquals(Maturity.BURNT, trace.at(600 * trace.flux().fluidity(681)));
+        assertEquals(Maturity.MATURE, trace.at(PaintFlux.SOAK_S * trace.flux().fluidity(650)));
+        assertEquals(Maturity.UNDERFIRED, trace.at(PaintFlux.SOAK_S * trace.flux().fluidity(619)));
+        assertEquals(Maturity.BURNT, trace.at(PaintFlux.SOAK_S * trace.flux().fluidity(681)));
+    }
+
+    /** 300 K/h up, 10 min, 240 K/h down: what the trade calls a firing to 650 degC does as much as about 20 min at it. */
+    @Test
+    void anOrdinaryFiringIsTwentyMinutesAtItsPeak() {
+        PaintFlux trace = PaintFlux.of("trace", PaintKind.TRACE, 620, 680, V);
+        HeatCurve firing = new Schedule("s", List.of(new Segment("", 300, 650, 10), new Segment("", 240, 400, 0))).asWritten();
+        assertEquals(PaintFlux.SOAK_S, HeatWork.equivalentSoakS(HeatWork.of(firing, trace.flux()), 650, trace.flux()), 120);
     }
 
     private static HeatCurve soaked(double degC, double minutes) {
@@ -92,14 +100,18 @@ class HeatWorkTest {
     void heatWorkAddsUpOverTheFiringsOfAPiece() {
         PaintFlux trace = PaintFlux.of("trace", PaintKind.TRACE, 620, 680, V);
         PaintFlux matt = PaintFlux.of("matt", PaintKind.MATT, 610, 670, V);
-        PaintHistory twice = PaintHistory.of(List.of(new PaintHistory.Fired("1", List.of(trace), soaked(650, 10)), new PaintHistory.Fired("2", List.of(matt), soaked(650, 10))));
+        PaintHistory twice = PaintHistory.of(
+                List.of(new PaintHistory.Fired("1", List.of(trace), soaked(650, 10)), new PaintHistory.Fired("2", List.of(matt), soaked(650, 10))));
         assertEquals(2 * 600 * trace.flux().fluidity(650), twice.layers().get(0).phi(), 1e-12);
         assertEquals(600 * matt.flux().fluidity(650), twice.layers().get(1).phi(), 1e-12);
         assertEquals(0.5, twice.layers().get(0).lastShare(), 1e-9);
-        assertTrue(twice.cautions().stream().allMatch(p -> p.severity() == Severity.NOTE), "trace and matt alike is everyday practice: " + twice.cautions());
-        PaintHistory often = PaintHistory.of(List.of(new PaintHistory.Fired("1", List.of(trace), soaked(650, 10)), new PaintHistory.Fired("2", List.of(), soaked(650, 25)),
-                new PaintHistory.Fired("3", List.of(matt), soaked(650, 20))));
-        assertTrue(often.cautions().stream().anyMatch(p -> p.code().equals("earlier-layer-burns") && p.where().equals("trace")), often.cautions().toString());
+        assertTrue(twice.cautions().stream().allMatch(p -> p.severity() == Severity.NOTE),
+                "trace and matt alike is everyday practice: " + twice.cautions());
+        PaintHistory often = PaintHistory
+                .of(List.of(new PaintHistory.Fired("1", List.of(trace), soaked(650, 10)), new PaintHistory.Fired("2", List.of(), soaked(650, 45)),
+                        new PaintHistory.Fired("3", List.of(matt), soaked(650, 40))));
+        assertTrue(often.cautions().stream().anyMatch(p -> p.code().equals("earlier-layer-burns") && p.where().equals("trace")),
+                often.cautions().toString());
         PaintHistory cool = PaintHistory.of(List.of(new PaintHistory.Fired("1", List.of(trace), soaked(600, 10))));
         assertEquals("paint-underfired", cool.cautions().get(0).code());
         PaintHistory hot = PaintHistory.of(List.of(new PaintHistory.Fired("1", List.of(trace), soaked(700, 10))));
@@ -132,8 +144,9 @@ class HeatWorkTest {
         PaintFlux enamel = PaintFlux.of("enamel", PaintKind.ENAMEL, 600, 650, V);
         PaintFlux stain = PaintFlux.of("stain", PaintKind.STAIN, 540, 590, V);
         assertEquals(List.of(trace, enamel, stain), FiringOrder.best(List.of(stain, enamel, trace)));
-        assertEquals(List.of(), FiringOrder.check(List.of(new FiringOrder.Step(trace, 650), new FiringOrder.Step(trace, 650), new FiringOrder.Step(enamel, 620),
-                new FiringOrder.Step(stain, 560))));
+        assertEquals(List.of(),
+                FiringOrder.check(List.of(new FiringOrder.Step(trace, 650), new FiringOrder.Step(trace, 650), new FiringOrder.Step(enamel, 620),
+                        new FiringOrder.Step(stain, 560))));
         assertEquals("order-stain", FiringOrder.check(List.of(new FiringOrder.Step(stain, 560), new FiringOrder.Step(trace, 650))).get(0).code());
         assertEquals("order-hotter", FiringOrder.check(List.of(new FiringOrder.Step(enamel, 620), new FiringOrder.Step(trace, 650))).get(0).code());
     }

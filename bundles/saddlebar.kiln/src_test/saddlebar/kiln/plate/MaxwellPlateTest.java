@@ -55,7 +55,8 @@ class MaxwellPlateTest {
     }
 
     @Property(tries = 100)
-    void withoutChangeStressDecaysExponentially(@ForAll @DoubleRange(min = 480, max = 560) double degC, @ForAll @DoubleRange(min = 1, max = 4000) double seconds) {
+    void withoutChangeStressDecaysExponentially(@ForAll @DoubleRange(min = 480, max = 560) double degC,
+            @ForAll @DoubleRange(min = 1, max = 4000) double seconds) {
         MaxwellPlate plate = new MaxwellPlate(FLOAT, 3, degC, Hold.FREE);
         plate.set(0, -2);
         plate.set(1, 1);

@@ -45,7 +45,10 @@ class SlabStackTest {
         }
     }
 
-    /** Excess of the centre after a step of both faces, by the series 4/pi sum (-1)^n/(2n+1) exp(-(2n+1)^2 pi^2 Fo/4) (Carslaw and Jaeger 1959, 3.3; from memory). */
+    /**
+     * Excess of the centre after a step of both faces, by the series 4/pi sum (-1)^n/(2n+1) exp(-(2n+1)^2 pi^2 Fo/4) (Carslaw and Jaeger 1959,
+     * 3.3; from memory).
+     */
     private static double series(double fo) {
         double sum = 0;
         for (int n = 0; n < 60; n++) {
@@ -126,7 +129,8 @@ class SlabStackTest {
     }
 
     @Property(tries = 60)
-    void staysBetweenTheKilnAndItsBeginning(@ForAll @DoubleRange(min = 20, max = 900) double kilnC, @ForAll @DoubleRange(min = 20, max = 900) double startC,
+    void staysBetweenTheKilnAndItsBeginning(@ForAll @DoubleRange(min = 20, max = 900) double kilnC,
+            @ForAll @DoubleRange(min = 20, max = 900) double startC,
             @ForAll @DoubleRange(min = 5, max = 60) double stepS) {
         SlabStack stack = new SlabStack(List.of(Slab.of(Glass.floatGlass(), 6, 9, 0)), new Face(8, 0.87), Face.INSULATED, startC);
         for (int i = 0; i < 50; i++) {

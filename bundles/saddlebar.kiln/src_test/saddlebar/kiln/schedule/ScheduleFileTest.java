@@ -55,7 +55,8 @@ class ScheduleFileTest {
 
     @Test
     void refusesWithLineAndRemedy() {
-        assertEquals("s.csv:7: rate_k_per_h is -80; the target gives a segment its direction; write 80, or leave it empty for as fast as the kiln goes",
+        assertEquals(
+                "s.csv:7: rate_k_per_h is -80; the target gives a segment its direction; write 80, or leave it empty for as fast as the kiln goes",
                 refused(HEAD + "\n\n# a\n\n1,100,300,0\n2,-80,20,0\n"));
         assertTrue(refused(HEAD + "1,fast,300,0\n").startsWith("s.csv:2: rate_k_per_h is 'fast', which is no number; "));
         assertTrue(refused(HEAD + "1,100,,0\n").startsWith("s.csv:2: target_c is empty; "));
@@ -74,10 +75,12 @@ class ScheduleFileTest {
 
     @Test
     void refusesWhatIsNoFile() throws IOException {
-        assertTrue(assertThrows(Refusal.class, () -> ScheduleFile.read(temp.resolve("none.csv"))).getMessage().startsWith("none.csv: there is no such file; "));
+        assertTrue(assertThrows(Refusal.class, () -> ScheduleFile.read(temp.resolve("none.csv"))).getMessage()
+                .startsWith("none.csv: there is no such file; "));
         assertTrue(assertThrows(Refusal.class, () -> ScheduleFile.read(temp)).getMessage().contains("this is a folder, not a file; "));
         Path binary = Files.write(temp.resolve("b.csv"), new byte[] {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0, 0, 13});
-        assertEquals("b.csv: it is not text but a binary file; export it as CSV", assertThrows(Refusal.class, () -> ScheduleFile.read(binary)).getMessage());
+        assertEquals("b.csv: it is not text but a binary file; export it as CSV",
+                assertThrows(Refusal.class, () -> ScheduleFile.read(binary)).getMessage());
         Path empty = Files.write(temp.resolve("e.csv"), new byte[0]);
         assertTrue(assertThrows(Refusal.class, () -> ScheduleFile.read(empty)).getMessage().startsWith("e.csv: it is empty; "));
     }

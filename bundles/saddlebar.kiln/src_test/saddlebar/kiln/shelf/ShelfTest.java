@@ -23,14 +23,17 @@ class ShelfTest {
         assertEquals(List.of(), good.check());
         assertEquals((8000 + 16000) / (420.0 * 420), good.use(), 1e-12);
         assertEquals(200, good.largestMm());
-        List<String> codes = new ShelfLoad(420, 420, List.of(new Lay("1", 30, 30, 100, 80, 3), new Lay("2", 100, 60, 100, 80, 3), new Lay("3", 350, 300, 100, 50, 10),
-                new Lay("4", 5, 300, 50, 50, 3), new Lay("5", 57, 300, 50, 50, 3))).check().stream().map(Problem::code).toList();
+        List<String> codes = new ShelfLoad(420, 420,
+                List.of(new Lay("1", 30, 30, 100, 80, 3), new Lay("2", 100, 60, 100, 80, 3), new Lay("3", 350, 300, 100, 50, 10),
+                        new Lay("4", 5, 300, 50, 50, 3), new Lay("5", 57, 300, 50, 50, 3)))
+                .check().stream().map(Problem::code).toList();
         assertEquals(List.of("lie-over", "off-shelf", "near-rim", "uneven-load", "lie-near"), codes);
     }
 
     /** Additive data with holes: firing + place is found again exactly, though the firings differ by more than the places. */
     @Property(tries = 50)
-    void placesAreFoundInUnbalancedRecords(@ForAll @DoubleRange(min = -15, max = 15) double back, @ForAll @DoubleRange(min = -15, max = 15) double door,
+    void placesAreFoundInUnbalancedRecords(@ForAll @DoubleRange(min = -15, max = 15) double back,
+            @ForAll @DoubleRange(min = -15, max = 15) double door,
             @ForAll @DoubleRange(min = -40, max = 40) double hotFiring) {
         Map<String, Double> off = Map.of("back", back, "door", door, "middle", -back - door);
         List<Witness> witnesses = new ArrayList<>();
