@@ -75,7 +75,8 @@ class DesktopTest {
               </g>
             </svg>
             """;
-    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW,
+    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.PROPERTIES_VIEW,
+            Ids.PROBLEMS_VIEW,
             Ids.PROGRESS_VIEW};
 
     @RegisterExtension
@@ -126,9 +127,9 @@ class DesktopTest {
     }
 
     @Test
-    void bothBenchesOpenWithAllTheirParts() throws InterruptedException {
+    void allBenchesOpenWithAllTheirParts() throws InterruptedException {
         open();
-        for (String bench : new String[] {Ids.DESK_BENCH, Ids.DRAWING_BENCH}) {
+        for (String bench : new String[] {Ids.DESK_BENCH, Ids.DRAWING_BENCH, Ids.SCREEN_BENCH}) {
             Screen.run(() -> PlatformUI.getWorkbench().showPerspective(bench, Screen.window()));
             for (String view : VIEWS) {
                 IViewPart part = Screen.get(() -> Screen.page().showView(view));
@@ -137,7 +138,7 @@ class DesktopTest {
             }
         }
         Screen.settle();
-        Screen.run(() -> assertEquals(Ids.DRAWING_BENCH, Screen.page().getPerspective().getId()));
+        Screen.run(() -> assertEquals(Ids.SCREEN_BENCH, Screen.page().getPerspective().getId()));
     }
 
     @Test
