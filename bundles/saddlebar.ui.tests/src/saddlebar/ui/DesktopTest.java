@@ -25,6 +25,7 @@ import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
@@ -202,6 +203,30 @@ class DesktopTest {
         Screen.settle();
         assertFalse(Screen.get(() -> editor().orElseThrow().isDirty()));
         assertFalse(Screen.get(commission::isDirty));
+    }
+
+    @Test
+    void whatIsTakenBackIsNoLongerMarked() throws InterruptedException {
+        OpenCommission commission = open();
+        Screen.run(() -> {
+            Screen.page().activate(editor().orElseThrow());
+            easel().orElseThrow().chooseHere(Optional.empty(), false);
+            Screen.page().showView(Ids.PROPERTIES_VIEW); // where the title is written
+        });
+        Screen.await("Properties to show the title", () -> showsField("Ebb tide"));
+        Screen.run(() -> {
+            Window window = commission.window("W01").orElseThrow();
+            commission.edits().perform("Title", window, () -> window.setTitle("Flood"));
+        });
+        Screen.await("Save to be there", () -> Screen.window().getService(ICommandService.class).getCommand("org.eclipse.ui.file.save").isEnabled());
+        Screen.run(() -> desk().reopen());
+        Screen.await("Save to be gone", () -> !Screen.window().getService(ICommandService.class).getCommand("org.eclipse.ui.file.save").isEnabled());
+        assertFalse(Screen.get(() -> editor().orElseThrow().getTitle()).contains("Flood"));
+        Screen.await("Properties to show it as it is", () -> showsField("Ebb tide"));
+    }
+
+    private static boolean showsField(String text) {
+        return Screen.all(Screen.window().getShell(), Text.class).stream().anyMatch(field -> field.isVisible() && field.getText().equals(text));
     }
 
     /** As the menu does it: once the command can be chosen. */
