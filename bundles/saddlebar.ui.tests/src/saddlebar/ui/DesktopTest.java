@@ -25,6 +25,7 @@ import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
+import org.eclipse.swt.widgets.Text;
 import org.eclipse.swt.widgets.Tree;
 import org.eclipse.ui.IEditorPart;
 import org.eclipse.ui.IViewPart;
@@ -75,7 +76,8 @@ class DesktopTest {
               </g>
             </svg>
             """;
-    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW,
+    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.PROPERTIES_VIEW,
+            Ids.PROBLEMS_VIEW,
             Ids.PROGRESS_VIEW};
 
     @RegisterExtension
@@ -126,9 +128,9 @@ class DesktopTest {
     }
 
     @Test
-    void bothBenchesOpenWithAllTheirParts() throws InterruptedException {
+    void allBenchesOpenWithAllTheirParts() throws InterruptedException {
         open();
-        for (String bench : new String[] {Ids.DESK_BENCH, Ids.DRAWING_BENCH}) {
+        for (String bench : new String[] {Ids.DESK_BENCH, Ids.DRAWING_BENCH, Ids.SCREEN_BENCH}) {
             Screen.run(() -> PlatformUI.getWorkbench().showPerspective(bench, Screen.window()));
             for (String view : VIEWS) {
                 IViewPart part = Screen.get(() -> Screen.page().showView(view));
@@ -137,7 +139,7 @@ class DesktopTest {
             }
         }
         Screen.settle();
-        Screen.run(() -> assertEquals(Ids.DRAWING_BENCH, Screen.page().getPerspective().getId()));
+        Screen.run(() -> assertEquals(Ids.SCREEN_BENCH, Screen.page().getPerspective().getId()));
     }
 
     @Test
@@ -201,6 +203,30 @@ class DesktopTest {
         Screen.settle();
         assertFalse(Screen.get(() -> editor().orElseThrow().isDirty()));
         assertFalse(Screen.get(commission::isDirty));
+    }
+
+    @Test
+    void whatIsTakenBackIsNoLongerMarked() throws InterruptedException {
+        OpenCommission commission = open();
+        Screen.run(() -> {
+            Screen.page().activate(editor().orElseThrow());
+            easel().orElseThrow().chooseHere(Optional.empty(), false);
+            Screen.page().showView(Ids.PROPERTIES_VIEW); // where the title is written
+        });
+        Screen.await("Properties to show the title", () -> showsField("Ebb tide"));
+        Screen.run(() -> {
+            Window window = commission.window("W01").orElseThrow();
+            commission.edits().perform("Title", window, () -> window.setTitle("Flood"));
+        });
+        Screen.await("Save to be there", () -> Screen.window().getService(ICommandService.class).getCommand("org.eclipse.ui.file.save").isEnabled());
+        Screen.run(() -> desk().reopen());
+        Screen.await("Save to be gone", () -> !Screen.window().getService(ICommandService.class).getCommand("org.eclipse.ui.file.save").isEnabled());
+        assertFalse(Screen.get(() -> editor().orElseThrow().getTitle()).contains("Flood"));
+        Screen.await("Properties to show it as it is", () -> showsField("Ebb tide"));
+    }
+
+    private static boolean showsField(String text) {
+        return Screen.all(Screen.window().getShell(), Text.class).stream().anyMatch(field -> field.isVisible() && field.getText().equals(text));
     }
 
     /** As the menu does it: once the command can be chosen. */

@@ -6,11 +6,13 @@ public final class Ids {
 
     public static final String DESK_BENCH = "saddlebar.ui.bench.desk";
     public static final String DRAWING_BENCH = "saddlebar.ui.bench.drawing";
+    public static final String SCREEN_BENCH = "saddlebar.ui.bench.screen";
 
     public static final String TREE_VIEW = "saddlebar.ui.view.commission";
     public static final String WALL_VIEW = "saddlebar.ui.view.wall";
     public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
     public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
+    public static final String DOTS_VIEW = "saddlebar.ui.view.dots";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
     public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";

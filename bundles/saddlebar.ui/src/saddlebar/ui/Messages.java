@@ -23,6 +23,15 @@ public final class Messages extends NLS {
     public static String Bring_windowTitle;
     public static String Close_failedTitle;
     public static String Colourway_unnamed;
+    public static String Dots_chooseOne;
+    public static String Dots_job;
+    public static String Dots_mesh;
+    public static String Dots_meshOpen;
+    public static String Dots_noFile;
+    public static String Dots_reading;
+    public static String Dots_share;
+    public static String Dots_stencil;
+    public static String Dots_zoom;
     public static String Easel_accessibleEmpty;
     public static String Easel_accessibleName;
     public static String Easel_accessiblePiece;

@@ -17,11 +17,12 @@ final class Benches {
         below.addView(Ids.PROPERTIES_VIEW);
         below.addView(Ids.PROBLEMS_VIEW);
         below.addView(Ids.PROGRESS_VIEW);
-        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW,
+        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW,
                 Ids.PROGRESS_VIEW}) {
             layout.addShowViewShortcut(view);
         }
         layout.addPerspectiveShortcut(Ids.DESK_BENCH);
         layout.addPerspectiveShortcut(Ids.DRAWING_BENCH);
+        layout.addPerspectiveShortcut(Ids.SCREEN_BENCH);
     }
 }

@@ -11,7 +11,7 @@ public final class DrawingBench implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         Benches.common(layout);
-        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.62f, layout.getEditorArea());
+        IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.6f, layout.getEditorArea());
         right.addView(Ids.PIECES_VIEW);
         right.addView(Ids.LAYERS_VIEW);
     }

@@ -67,6 +67,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         public void opened(OpenCommission commission) {
             if (commission.path().equals(input.commission())) {
                 saveables.opened(commission);
+                firePropertyChange(PROP_DIRTY);
                 selection.forget();
                 read();
                 easel.scene().ifPresent(scene -> selection.sceneShown());

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
+import org.eclipse.emf.ecore.EObject;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
@@ -19,6 +21,8 @@ import org.eclipse.ui.forms.widgets.FormToolkit;
 import org.eclipse.ui.views.properties.tabbed.AbstractPropertySection;
 import org.eclipse.ui.views.properties.tabbed.TabbedPropertySheetPage;
 
+import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Refusal;
 import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.Edits;
@@ -33,6 +37,7 @@ abstract class RowsSection extends AbstractPropertySection {
     private StateBoard states;
     private final Runnable onStates = this::refresh;
     private Object thing;
+    private Optional<EObject> again = Optional.empty();
     private List<String> shape = List.of();
     private final List<Text> fields = new ArrayList<>();
     private List<Row> rows = List.of();
@@ -44,10 +49,32 @@ abstract class RowsSection extends AbstractPropertySection {
 
         @Override
         public void closing(OpenCommission commission) {
+            again = thing instanceof EObject object && object.eResource() != null ? Optional.of(object) : Optional.empty();
             thing = null;
             refresh();
         }
+
+        @Override
+        public void opened(OpenCommission commission) {
+            if (thing == null && again.isPresent()) {
+                thing = sameIn(commission, again.get()).orElse(null);
+                refresh();
+            }
+            again = Optional.empty();
+        }
     };
+
+    /** The thing that the commission, read anew, has in place of one of before; none if it is gone or cannot be read. */
+    private static Optional<EObject> sameIn(OpenCommission commission, EObject before) {
+        try {
+            if (EcoreUtil.getRootContainer(before) instanceof Window window) {
+                commission.window(window.getName()); // loaded the store's way before it is looked into
+            }
+            return Optional.ofNullable(commission.folder().resourceSet().getEObject(EcoreUtil.getURI(before), false));
+        } catch (Refusal e) {
+            return Optional.empty();
+        }
+    }
 
     /** General things, or those of making. */
     abstract List<Row> rows(RowsOf rowsOf, Object shown);

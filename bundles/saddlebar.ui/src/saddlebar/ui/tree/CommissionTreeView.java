@@ -49,6 +49,7 @@ public final class CommissionTreeView extends ViewPart implements ISaveablesSour
         @Override
         public void opened(OpenCommission commission) {
             saveables.opened(commission);
+            firePropertyChange(PROP_DIRTY);
             show(commission);
         }
 
