@@ -12,6 +12,7 @@ import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 import org.osgi.service.component.annotations.ReferencePolicyOption;
 
+import saddlebar.artwork.pdf.PdfReader;
 import saddlebar.artwork.raster.RasterReader;
 import saddlebar.artwork.svg.SvgReader;
 import saddlebar.model.problem.Refusal;
@@ -32,7 +33,7 @@ public final class ArtworkReaders {
 
     /** The readers of this bundle, for use without OSGi. */
     public static ArtworkReaders ownReaders() {
-        return new ArtworkReaders(List.of(new RasterReader(), new SvgReader()));
+        return new ArtworkReaders(List.of(new RasterReader(), new PdfReader(), new SvgReader()));
     }
 
     /**

@@ -2,6 +2,7 @@ package saddlebar.artwork.drawing;
 
 import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -71,9 +72,9 @@ public record Group(Origin origin, Optional<String> layerId, boolean hidden, Lis
         return new Looks(opacity, clipMm, mask, effect);
     }
 
-    /** This group with all its looks, but with only one thing in it, and not hidden; an effect of the whole cannot be kept. */
-    Group around(Item only) {
-        return of(origin, layerId, false, List.of(only), new Looks(opacity, clipMm, mask, Optional.empty()));
+    /** This group with all its looks, but with only some things in it, and not hidden; an effect of the whole cannot be kept. */
+    private Group around(List<Item> some) {
+        return of(origin, layerId, false, some, new Looks(opacity, clipMm, mask, Optional.empty()));
     }
 
     Group shown() {
@@ -81,7 +82,8 @@ public record Group(Origin origin, Optional<String> layerId, boolean hidden, Lis
     }
 
     /**
-     * The same drawing with nothing in it but one layer and the groups around that, whose opacity, clip and mask go on to count.
+     * The same drawing with nothing in it but one layer, which may stand in several places, and the groups around that, whose opacity, clip
+     * and mask go on to count.
      *
      * @throws IllegalArgumentException if there is no such layer
      */
@@ -93,14 +95,12 @@ public record Group(Origin origin, Optional<String> layerId, boolean hidden, Lis
         if (group.layerId.filter(id::equals).isPresent()) {
             return Optional.of(group.shown());
         }
+        List<Item> found = new ArrayList<>();
         for (Item child : group.children) {
             if (child instanceof Group inner) {
-                Optional<Group> found = find(inner, id);
-                if (found.isPresent()) {
-                    return found.map(group::around);
-                }
+                find(inner, id).ifPresent(found::add);
             }
         }
-        return Optional.empty();
+        return found.isEmpty() ? Optional.empty() : Optional.of(group.around(found));
     }
 }

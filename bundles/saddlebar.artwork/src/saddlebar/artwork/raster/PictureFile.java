@@ -50,6 +50,16 @@ public final class PictureFile {
         return PictureHead.Kind.of(head) != null;
     }
 
+    /** Pixels of a row as stored. */
+    public int widthPx() {
+        return head.widthPx();
+    }
+
+    /** Rows as stored. */
+    public int heightPx() {
+        return head.heightPx();
+    }
+
     PictureHead head() {
         return head;
     }

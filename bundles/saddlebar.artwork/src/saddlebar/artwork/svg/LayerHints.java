@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 import saddlebar.artwork.LayerHint;
 
 /** What a layer may be by its name, in the words of the trade. */
-final class LayerHints {
+public final class LayerHints {
     private static final Pattern CUTLINE = words("cut ?lines?", "cuts?", "cutting", "lead ?lines?", "cartoon lines?");
     private static final Pattern TRACE = words("trace", "traces", "tracing", "trace ?lines?", "line ?work");
     private static final Pattern MATT = words("matt?e?s?", "shades?", "shading", "shadows?", "tones?", "half ?tones?");
@@ -22,7 +22,7 @@ final class LayerHints {
         return Pattern.compile("(^|[^a-z])(" + String.join("|", words) + ")($|[^a-z])");
     }
 
-    static LayerHint of(String label) {
+    public static LayerHint of(String label) {
         String name = label.toLowerCase(Locale.ROOT).replaceAll("[-_.\\s]+", " ");
         if (CUTLINE.matcher(name).find()) {
             return LayerHint.CUTLINE;
