@@ -108,7 +108,9 @@ public final class BedPage {
         double pageWidthMm = widthMm + 2 * BORDER_MM;
         double pageHeightMm = heightMm + 2 * BORDER_MM + 2 * EM_MM;
         double ptPerMm = Units.PT_PER_INCH / Units.MM_PER_INCH;
-        try (OutputFile file = OutputFile.open(target, settings.replace()); SheetFont font = new SheetFont(); PDDocument document = new PDDocument();
+        try (OutputFile file = OutputFile.open(target, settings.replace());
+                SheetFont font = new SheetFont();
+                PDDocument document = new PDDocument();
                 InputStream fontFile = SheetFont.open()) {
             PlanDrawing drawing = new PlanDrawing(font);
             draw(drawing, font, pieces, widthMm, heightMm, title);
