@@ -111,8 +111,9 @@ public final class MeshCommand implements BenchCommand {
         Beat beat = null;
         Banding banding = null;
         List<String> words = new ArrayList<>();
-        words.add(String.format(Locale.ROOT, "Opening %.1f um of a pitch of %.1f um: %.1f %% open; %.1f cm3/m2; fabric %.0f um", mesh.openingUm(), mesh.pitchUm(),
-                100 * mesh.openArea(), mesh.volumeCm3PerM2(), mesh.fabricUm()));
+        words.add(
+                String.format(Locale.ROOT, "Opening %.1f um of a pitch of %.1f um: %.1f %% open; %.1f cm3/m2; fabric %.0f um", mesh.openingUm(), mesh.pitchUm(),
+                        100 * mesh.openArea(), mesh.volumeCm3PerM2(), mesh.fabricUm()));
         words.add(String.format(Locale.ROOT, "Finest dot %.0f um, finest bridge %.0f um, finest ruling %.0f lines an inch (common practice, no source)",
                 mesh.finestDotUm(), mesh.finestBridgeUm(), Math.floor(mesh.finestLpi())));
         if (lpi != null) {
@@ -137,7 +138,8 @@ public final class MeshCommand implements BenchCommand {
             problems.addAll(MeshAdvice.of(mesh, methods.method("am").actual(recipe)));
         }
         List<ScoredRuling> better = beats.better(dpi, BETTER);
-        better.forEach(ruling -> words.add(String.format(Locale.ROOT, "  better: %.2f lines at %.1f degrees (%.3f)", ruling.lpi(), ruling.angleDeg(), ruling.score())));
+        better.forEach(ruling -> words
+                .add(String.format(Locale.ROOT, "  better: %.2f lines at %.1f degrees (%.3f)", ruling.lpi(), ruling.angleDeg(), ruling.score())));
         List<ScoredRuling> whole = map ? beats.map(dpi, Math.max(dpi / 500, mesh.threadsPerInch() / 8), mesh.finestLpi()) : List.of();
         if (picture != null) {
             draw(mesh);
@@ -152,12 +154,15 @@ public final class MeshCommand implements BenchCommand {
 
     private void requireCarried(Mesh mesh) {
         if (!(lpi >= dpi / 512 && lpi <= dpi / 4)) {
-            throw common.wrong("--lpi takes " + Units.plain(Math.ceil(dpi / 512 * 100) / 100) + " to " + Units.plain(dpi / 4) + " at " + Units.plain(dpi) + " dpi, not "
-                    + Units.plain(lpi) + ".");
+            throw common.wrong(
+                    "--lpi takes " + Units.plain(Math.ceil(dpi / 512 * 100) / 100) + " to " + Units.plain(dpi / 4) + " at " + Units.plain(dpi) + " dpi, not "
+                            + Units.plain(lpi) + ".");
         }
         if (lpi > mesh.finestLpi()) {
-            throw new Refusal("lpi", String.format(Locale.ROOT, "a mesh of %s threads an inch does not carry %s lines an inch", Units.plain(mesh.threadsPerInch()),
-                    Units.plain(lpi)), String.format(Locale.ROOT, "take %.0f lines or fewer, or a mesh of %.0f threads or more", Math.floor(mesh.finestLpi()),
+            throw new Refusal("lpi",
+                    String.format(Locale.ROOT, "a mesh of %s threads an inch does not carry %s lines an inch", Units.plain(mesh.threadsPerInch()),
+                            Units.plain(lpi)),
+                    String.format(Locale.ROOT, "take %.0f lines or fewer, or a mesh of %.0f threads or more", Math.floor(mesh.finestLpi()),
                             Math.ceil(4 * lpi)));
         }
     }

@@ -80,7 +80,8 @@ public final class ScreenCommand implements BenchCommand {
     @Option(names = "--dpi", paramLabel = "D", defaultValue = "1200", description = "Device px an inch; 1200 if not given.")
     private double dpi;
 
-    @Option(names = "--method", paramLabel = "M", defaultValue = "am", description = "am, diffusion, bluenoise, greennoise, hybrid, lines, stipple, solid; am if not given.")
+    @Option(names = "--method", paramLabel = "M", defaultValue = "am",
+            description = "am, diffusion, bluenoise, greennoise, hybrid, lines, stipple, solid; am if not given.")
     private String method;
 
     @Option(names = "--lpi", paramLabel = "L", defaultValue = "40", description = "Ruling of am, hybrid and lines, stipples an inch; 40 if not given.")
@@ -93,7 +94,8 @@ public final class ScreenCommand implements BenchCommand {
             description = "round, ellipse, line, diamond, cosine, or a spot function of ISO 32000-1 by its name.")
     private String dot;
 
-    @Option(names = "--dot-mm", paramLabel = "D", defaultValue = "0.254", description = "Side of a scattered dot, or of the smallest of hybrid and stipple, in mm; 0.254 (1/100 inch) if not given.")
+    @Option(names = "--dot-mm", paramLabel = "D", defaultValue = "0.254",
+            description = "Side of a scattered dot, or of the smallest of hybrid and stipple, in mm; 0.254 (1/100 inch) if not given.")
     private double dotMm;
 
     @Option(names = "--filter", paramLabel = "F", defaultValue = "floyd-steinberg",

@@ -32,7 +32,8 @@ import saddlebar.stencil.wedge.WedgePhotograph;
 
 /** Readings of a fired wedge, or a photograph of it, to a tone calibration. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
-@Command(name = "tone", sortOptions = false, description = "Turns readings of a fired step wedge, or a photograph of it on a light box, into a tone calibration.",
+@Command(name = "tone", sortOptions = false,
+        description = "Turns readings of a fired step wedge, or a photograph of it on a light box, into a tone calibration.",
         footer = {"", "Example: saddlebar tone readings.csv",
                 "Readings are CSV: nominal (0 to 1) and one of effective, density, transmittance."})
 public final class ToneCommand implements BenchCommand {

@@ -82,6 +82,7 @@ final class WedgeFile {
         } catch (NumberFormatException noNumber) {
             throw new Refusal(where, column + " is '" + text + "'", "write a number", noNumber);
         }
-        throw new Refusal(where, column + " is " + text, column.equals("density") ? "write -log10 of the transmittance" : "write a share from 0 to 1, not per cent");
+        throw new Refusal(where, column + " is " + text,
+                column.equals("density") ? "write -log10 of the transmittance" : "write a share from 0 to 1, not per cent");
     }
 }

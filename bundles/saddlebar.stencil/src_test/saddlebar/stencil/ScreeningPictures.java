@@ -21,6 +21,7 @@ public final class ScreeningPictures {
 
     public static void main(String[] args) throws IOException {
         Path folder = Files.createDirectories(Path.of(args[0]));
+        overview(folder);
         ScreeningRecipe recipe = ScreeningRecipe.withDefaults();
         for (String dot : new String[] {"round", "ellipse", "line", "diamond", "cosine", "Square", "Cross", "EllipseB", "DoubleDot", "Rhomboid"}) {
             draw(folder, "am-" + dot, recipe.withDot(dot));
@@ -44,6 +45,27 @@ public final class ScreeningPictures {
         draw(folder, "lines-rings", recipe.withMethod("lines").withCourse("rings"));
         draw(folder, "lines-waves", recipe.withMethod("lines").withCourse("waves:8,3"));
         draw(folder, "solid", recipe.withMethod("solid"));
+    }
+
+    /** The picture of the documentation: a method a row, the tones across, 150 px (3.2 mm at 1200 dpi) a patch. */
+    private static void overview(Path folder) throws IOException {
+        ScreeningRecipe base = ScreeningRecipe.withDefaults().withDotMm(0.17);
+        ScreeningRecipe small = base.withDotMm(0.085);
+        ScreeningRecipe[] recipes = {base, base.withMethod("hybrid"), base.withMethod("stipple"), base.withMethod("lines").withCourse("waves:6,2"),
+                small.withMethod("diffusion"), small.withMethod("diffusion").withFilter("ostromoukhov"), small.withMethod("bluenoise").withNoiseSide(128),
+                small.withMethod("greennoise")};
+        int step = 150 + GAP;
+        BufferedImage image = new BufferedImage(TONES.length * step - GAP, recipes.length * step - GAP, BufferedImage.TYPE_BYTE_GRAY);
+        for (int i = 0; i < image.getWidth() * image.getHeight(); i++) {
+            image.getRaster().setSample(i % image.getWidth(), i / image.getWidth(), 0, 200);
+        }
+        for (int row = 0; row < recipes.length; row++) {
+            ScreeningMethod method = ScreeningMethods.ownMethods().method(recipes[row].method());
+            for (int i = 0; i < TONES.length; i++) {
+                put(image, Fields.flat(method, recipes[row], TONES[i], 150, 150), i * step, row * step);
+            }
+        }
+        ImageIO.write(image, "png", folder.resolve("methods.png").toFile());
     }
 
     private static void draw(Path folder, String name, ScreeningRecipe recipe) throws IOException {

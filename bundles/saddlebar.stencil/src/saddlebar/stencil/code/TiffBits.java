@@ -68,7 +68,8 @@ public final class TiffBits implements BitBands {
             double perInch = directory.number(TiffTag.RESOLUTION_UNIT, 2) == 3 ? 2.54 : 1;
             this.info = new TiffInfo(width, height, perInch * directory.fraction(TiffTag.X_RESOLUTION),
                     perInch * directory.fraction(TiffTag.Y_RESOLUTION), directory.text(TiffTag.DOCUMENT_NAME),
-                    directory.text(TiffTag.IMAGE_DESCRIPTION), directory.text(TiffTag.SOFTWARE), compressionName, strips);
+                    directory.text(TiffTag.IMAGE_DESCRIPTION), directory.text(TiffTag.SOFTWARE), compressionName, strips,
+                    directory.text(TiffTag.XMP));
         } catch (IOException | RuntimeException e) {
             file.close();
             throw e;

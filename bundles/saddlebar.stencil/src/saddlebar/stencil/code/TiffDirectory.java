@@ -88,7 +88,7 @@ final class TiffDirectory {
     /** A text up to its first 0; empty if it is not there. */
     String text(int tag) throws IOException {
         Field field = fields.get(tag);
-        if (field == null || field.type != TiffTag.ASCII || field.count < 1 || field.count > MOST_TEXT) {
+        if (field == null || field.type != TiffTag.ASCII && field.type != TiffTag.BYTE || field.count < 1 || field.count > MOST_TEXT) {
             return "";
         }
         String text = StandardCharsets.UTF_8.decode(bytes(field.valueAt, (int) field.count, order)).toString();

@@ -25,6 +25,10 @@ final class TiffFields {
         fields.put(tag, new Field(TiffTag.LONG, values.length, bytes.array()));
     }
 
+    void bytes(int tag, byte[] value) {
+        fields.put(tag, new Field(TiffTag.BYTE, value.length, value.clone()));
+    }
+
     /** A positive number as a fraction, exact to 1/1000. */
     void rational(int tag, double value) {
         boolean whole = value == Math.rint(value);

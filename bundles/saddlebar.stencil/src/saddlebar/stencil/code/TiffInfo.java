@@ -10,7 +10,8 @@ package saddlebar.stencil.code;
  * @param software    may be empty
  * @param compression {@code T.6}, {@code T.4}, {@code runs} (modified Huffman) or {@code none}
  * @param strips      number of strips
+ * @param xmp         metadata packet, may be empty
  */
 public record TiffInfo(int widthPx, int heightPx, double xDpi, double yDpi, String title, String description, String software, String compression,
-        int strips) {
+        int strips, String xmp) {
 }

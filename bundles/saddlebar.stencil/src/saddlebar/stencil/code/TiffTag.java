@@ -23,6 +23,8 @@ final class TiffTag {
     static final int RESOLUTION_UNIT = 296;
     static final int SOFTWARE = 305;
     static final int TILE_WIDTH = 322;
+    /** XMP, by ISO 16684-1 and the TIFF registry; bytes of UTF-8. */
+    static final int XMP = 700;
 
     static final int BYTE = 1;
     static final int ASCII = 2;

@@ -40,8 +40,9 @@ public final class LayerTrap {
 
     private static void requireAlike(BitPicture first, BitPicture second) {
         if (first.widthPx() != second.widthPx() || first.heightPx() != second.heightPx()) {
-            throw new IllegalArgumentException("layers of " + first.widthPx() + " x " + first.heightPx() + " and " + second.widthPx() + " x " + second.heightPx()
-                    + " px do not lie over each other");
+            throw new IllegalArgumentException(
+                    "layers of " + first.widthPx() + " x " + first.heightPx() + " and " + second.widthPx() + " x " + second.heightPx()
+                            + " px do not lie over each other");
         }
     }
 }

@@ -12,7 +12,7 @@ import saddlebar.model.units.Units;
 /**
  * A plain-weave mesh as woven, before a frame's tension (which takes 1 to 3 % of the threads an inch). Pitch p = 25400/n, opening w = p - d,
  * open area A = (w/p)^2, fabric thickness h = k d, theoretical volume V = A h: geometry; within 1 um, 1 point and 1 cm3/m2 of published
- * meshes of one count (docs/algorithms/screening.md).
+ * meshes of one count (docs/algorithms/mesh.md).
  *
  * @param threadsPerInch    n, threads an inch, 10 to 500
  * @param threadUm          d, thread diameter in um, at least 1 and less than the pitch

@@ -60,8 +60,10 @@ public final class HybridMethod implements ScreeningMethod {
         double share = (double) recipe.dotPx() * recipe.dotPx() / cellPx;
         if (share > MOST_SHARE) {
             double most = Math.floor(1000 * Units.mmOfPx(1, recipe.dpi()) * Math.floor(Math.sqrt(MOST_SHARE * cellPx))) / 1000;
-            throw new Refusal("dot-mm", String.format(Locale.ROOT, "smallest dots of %s mm take %.0f %% of a cell of %s lines an inch", Units.plain(recipe.dotMm()),
-                    100 * share, Units.plain(recipe.lpi())), String.format(Locale.ROOT, "take %s mm or less, or a coarser ruling", Units.plain(most)));
+            throw new Refusal("dot-mm",
+                    String.format(Locale.ROOT, "smallest dots of %s mm take %.0f %% of a cell of %s lines an inch", Units.plain(recipe.dotMm()),
+                            100 * share, Units.plain(recipe.lpi())),
+                    String.format(Locale.ROOT, "take %s mm or less, or a coarser ruling", Units.plain(most)));
         }
         return new HybridScreener(grid, recipe.spot(), share, tone, widthPx);
     }

@@ -10,13 +10,15 @@ import saddlebar.stencil.tone.ToneTable;
 
 /**
  * Floyd-Steinberg at one px a dot, every row from left to right: {@link RasterPairs pairs of rows}, on several threads one pair behind the other. A
- * thread takes the next pair when it is free, so that the pair above is always under way; it waits, without sleeping, until that one is a block ahead.
+ * thread takes the next pair when it is free, so that the pair above is always under way; it waits until that one is a block ahead.
  * (Rows that go to and fro cannot run side by side: each begins where the one above ended.)
  */
 final class RasterScreener implements Screener {
     private static final int BLOCK = 1024;
     /** Px by which a pair must be ahead of the one below it: what its lower row leaves is complete three px behind its upper row. */
     private static final int AHEAD = 3;
+
+    private static final int SPINS = 500;
 
     private final int widthPx;
     private final int words;
@@ -42,7 +44,7 @@ final class RasterScreener implements Screener {
     @Override
     public void screen(byte[] gray, int rows, long[] bits) {
         int pairs = rows / 2;
-        if (threads == 1 || pairs == 1 || widthPx <= BLOCK) {
+        if (threads == 1 || pairs <= 1 || widthPx <= BLOCK) {
             for (int pair = 0; pair < pairs; pair++) {
                 RasterPairs.State state = new RasterPairs.State();
                 RasterPairs.run(state, gray, 2 * pair * widthPx, (2 * pair + 1) * widthPx, tone, 0, widthPx, carry, bits, 2 * pair * words,
@@ -82,8 +84,12 @@ final class RasterScreener implements Screener {
         int upper = 2 * pair;
         for (int from = 0; from < widthPx; from += BLOCK) {
             int to = Math.min(widthPx, from + BLOCK);
-            while (pair > 0 && done.get(pair - 1) < Math.min(widthPx + 1, to + AHEAD)) {
-                Thread.onSpinWait();
+            for (int wait = 0; pair > 0 && done.get(pair - 1) < Math.min(widthPx + 1, to + AHEAD); wait++) {
+                if (wait < SPINS) {
+                    Thread.onSpinWait();
+                } else {
+                    Thread.yield(); // the one above may be waiting for this processor
+                }
             }
             RasterPairs.run(state, gray, upper * widthPx, (upper + 1) * widthPx, tone, from, to, carry, bits, upper * words, (upper + 1) * words);
             if (to < widthPx) {

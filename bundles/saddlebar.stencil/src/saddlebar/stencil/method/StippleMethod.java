@@ -58,7 +58,8 @@ public final class StippleMethod implements ScreeningMethod {
         if (recipe.dotPx() > mostPx) {
             throw new Refusal("dot-mm", String.format(Locale.ROOT, "smallest stipples of %s mm touch each other at %s an inch", Units.plain(recipe.dotMm()),
                     Units.plain(recipe.lpi())),
-                    String.format(Locale.ROOT, "take %.3f mm or less, or fewer an inch", Math.floor(1000 * Math.floor(mostPx) * Units.mmOfPx(1, recipe.dpi())) / 1000));
+                    String.format(Locale.ROOT, "take %.3f mm or less, or fewer an inch",
+                            Math.floor(1000 * Math.floor(mostPx) * Units.mmOfPx(1, recipe.dpi())) / 1000));
         }
         return new ThresholdScreener(tile(recipe).thresholds(tone), widthPx);
     }

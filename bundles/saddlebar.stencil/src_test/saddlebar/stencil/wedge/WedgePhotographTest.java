@@ -91,7 +91,8 @@ class WedgePhotographTest {
 
     /** Solid's density, turn, mirrored, gamma of the camera, fall of light, noise in codes. Limit 2 points of coverage, our own. */
     @ParameterizedTest
-    @CsvSource({"0.6, 0, false, 1, 0, 0", "0.6, 6, false, 2.2, 0.5, 1.5", "0.6, -11, true, 1.8, 0.7, 2", "1.2, 186, false, 2.4, 0.5, 1.5", "0.35, 3, false, 2.2, 0.4, 1"})
+    @CsvSource({"0.6, 0, false, 1, 0, 0", "0.6, 6, false, 2.2, 0.5, 1.5", "0.6, -11, true, 1.8, 0.7, 2", "1.2, 186, false, 2.4, 0.5, 1.5",
+            "0.35, 3, false, 2.2, 0.4, 1"})
     void coveragesComeBack(double solid, double turn, boolean mirrored, double gamma, double fall, double noise) throws IOException {
         Scene scene = new Scene(solid, turn, mirrored, gamma, fall, noise, true);
         WedgePhotograph.Read read = WedgePhotograph.read(scene.photograph(), LAYOUT, TABLET, TABLET_MM);

@@ -36,7 +36,8 @@ class WedgeSheetTest {
     /** One wedge a method; the same bits in TIFF and PDF. */
     @Test
     void fiveMethodsOnASheet(@TempDir Path folder) throws IOException {
-        List<ScreeningRecipe> recipes = List.of(RECIPE, RECIPE.withMethod("diffusion"), RECIPE.withMethod("bluenoise"), RECIPE.withMethod("hybrid").withDotMm(0.17),
+        List<ScreeningRecipe> recipes = List.of(RECIPE, RECIPE.withMethod("diffusion"), RECIPE.withMethod("bluenoise"),
+                RECIPE.withMethod("hybrid").withDotMm(0.17),
                 RECIPE.withMethod("stipple").withDotMm(0.17));
         SheetPlan plan = plan(Paper.LETTER, recipes);
         BitonalSettings settings = BitonalSettings.at(300).onThreads(1);
