@@ -76,7 +76,7 @@ public final class ColourCommand implements BenchCommand {
     record Answer(List<Double> lab, String srgb, double transmittance, double deltaE2000, String comparedWith, String verdict, boolean outOfGamut,
             String light,
             String adaptation, String glass, double thicknessMm, List<String> paints, List<Double> coverage, List<LightRow> lights,
-                    List<String> notes) {
+            List<String> notes) {
     }
 
     record LightRow(String light, List<Double> lab, List<Double> xyz, String srgb, String srgbUnadapted, double transmittance, double deltaE2000,
@@ -107,7 +107,8 @@ public final class ColourCommand implements BenchCommand {
         String verdict = ColourMatch.verdictOf(first.deltaE2000).words();
         common.answer(new Answer(first.lab, first.srgb, first.transmittance, first.deltaE2000, with, verdict, first.outOfGamut, first.light,
                 "Bradford", glass.name(),
-                glass.thicknessMm(), matts.stream().map(matt -> matt.film().name()).toList(), covered, rows, notes), words(glass, matts, rows, with,
+                glass.thicknessMm(), matts.stream().map(matt -> matt.film().name()).toList(), covered, rows, notes),
+                words(glass, matts, rows, with,
                         notes));
         return missed ? ATTENTION : DONE;
     }
@@ -130,14 +131,14 @@ public final class ColourCommand implements BenchCommand {
 
     private Light light(String word) {
         switch (word.toLowerCase(Locale.ROOT)) {
-        case "d65":
-            return Light.D65;
-        case "a":
-            return Light.A;
-        case "dusk":
-            return Light.dusk();
-        default:
-            break;
+            case "d65" :
+                return Light.D65;
+            case "a" :
+                return Light.A;
+            case "dusk" :
+                return Light.dusk();
+            default :
+                break;
         }
         if (word.matches("\\d{4,5}[kK]")) {
             double cctK = Double.parseDouble(word.substring(0, word.length() - 1));
@@ -168,7 +169,8 @@ public final class ColourCommand implements BenchCommand {
     }
 
     private Lab approved() {
-        return approvedWord == null ? null
+        return approvedWord == null
+                ? null
                 : Srgb.parse(approvedWord).orElseThrow(() -> common.wrong("--approved takes a colour as #rrggbb, not '" + approvedWord + "'.")).lab();
     }
 
@@ -227,9 +229,10 @@ public final class ColourCommand implements BenchCommand {
     }
 
     private static void caution(Paint paint, List<String> notes) {
-        String caution = "'" + paint.getName() + "' contains " + (paint.isContainsLead() && paint.isContainsCadmium() ? "lead and cadmium"
+        String caution = "'" + paint.getName() + "' contains " + (paint.isContainsLead() && paint.isContainsCadmium()
+                ? "lead and cadmium"
                 : paint.isContainsLead() ? "lead" : "cadmium")
-                        + ": wet-clean its dust, wear a fitted respirator, keep it off anything that touches food";
+                + ": wet-clean its dust, wear a fitted respirator, keep it off anything that touches food";
         if (!notes.contains(caution)) {
             notes.add(caution);
         }

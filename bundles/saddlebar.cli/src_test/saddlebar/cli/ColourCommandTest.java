@@ -125,9 +125,9 @@ class ColourCommandTest {
     @ValueSource(strings = {"--glass,#12345,--paint,#808080,--coverage,0.5", "--glass,no such glass,--paint,#808080,--coverage,0.5",
             "--glass,amber,--paint,mud,--coverage,0.5",
             "--glass,amber,--paint,#808080,--coverage,1.5", "--glass,amber,--paint,#808080,--coverage,NaN",
-                    "--glass,amber,--paint,#808080,--coverage,much",
+            "--glass,amber,--paint,#808080,--coverage,much",
             "--glass,amber,--paint,#808080", "--glass,amber,--paint,#808080,--coverage,0.5,--light,moon",
-                    "--glass,amber,--paint,#808080,--coverage,0.5,--light,3000K",
+            "--glass,amber,--paint,#808080,--coverage,0.5,--light,3000K",
             "--glass,amber,--paint,#808080,--coverage,0.5,--thickness-mm,0", "--glass,amber,--paint,#808080,--coverage,0.5,--measured-mm,3",
             "--glass,amber,--paint,#808080,--coverage,0.5,--approved,green", "--glass,amber,--paint,#808080,--coverage,0.5,--gain,2",
             "--glass,amber,--paint,#808080,--coverage,0.5,--paint,#111111", "--paint,#808080,--coverage,0.5"})

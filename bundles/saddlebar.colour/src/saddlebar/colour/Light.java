@@ -52,7 +52,8 @@ public record Light(String name, Spectrum power) {
     public static Light daylight(double cctK) {
         Require.within("cctK", cctK, LEAST_DAYLIGHT_K, MOST_DAYLIGHT_K);
         double perK = 1000 / cctK;
-        double x = cctK <= 7000 ? 0.244063 + perK * (0.09911 + perK * (2.9678 - perK * 4.6070))
+        double x = cctK <= 7000
+                ? 0.244063 + perK * (0.09911 + perK * (2.9678 - perK * 4.6070))
                 : 0.237040 + perK * (0.24748 + perK * (1.9018 - perK * 2.0064));
         double y = -3 * x * x + 2.870 * x - 0.275;
         double divisor = 0.0241 + 0.2562 * x - 0.7341 * y;

@@ -77,7 +77,8 @@ final class DoubledStretches {
             kept.set(0, joined(kept.remove(kept.size() - 1), kept.get(0))); // the ring's first point is no end
         }
         Coordinate at = way.at((doubled.get(0).fromMm + doubled.get(0).toMm) / 2);
-        String message = String.format(Locale.ROOT, kept.isEmpty() ? "Take out this line of %.1f mm: it lies on another"
+        String message = String.format(Locale.ROOT, kept.isEmpty()
+                ? "Take out this line of %.1f mm: it lies on another"
                 : "Take out %.1f mm of this line that lie on another", gone);
         return new Mend(Mending.key(MendKind.REMOVE_DOUBLED, line, at), MendKind.REMOVE_DOUBLED, CutlineProblems.where(line), new PlaceMm(at.x, at.y),
                 message,

@@ -158,7 +158,8 @@ final class EndMends {
             changes.add(new LineChange(pair.one.line(), first, List.of(LineEnd.extended(longer, pair.one.atStart(), pair.other.point()))));
         }
         Set<Integer> leansOn = snap || changes.size() == 2 || pair.one.line() == pair.other.line() ? Set.of() : Set.of(pair.other.line());
-        String message = String.format(Locale.ROOT, snap ? "Move the two ends here, %.2f mm apart, together"
+        String message = String.format(Locale.ROOT, snap
+                ? "Move the two ends here, %.2f mm apart, together"
                 : "Join the two ends here across a gap of %.2f mm", pair.distanceMm);
         return mend(snap ? MendKind.SNAP_ENDS : MendKind.JOIN_GAP, first, middle, message, changes, leansOn);
     }

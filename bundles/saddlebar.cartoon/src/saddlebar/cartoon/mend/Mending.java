@@ -51,8 +51,10 @@ public final class Mending {
         Map<String, Integer> seen = new HashMap<>();
         return mends.stream().map(mend -> {
             int count = seen.merge(mend.key(), 1, Integer::sum);
-            return count == 1 ? mend : new Mend(mend.key() + " (" + count + ")", mend.kind(), mend.where(), mend.at(), mend.message(), mend.changes(),
-                    mend.leansOn());
+            return count == 1
+                    ? mend
+                    : new Mend(mend.key() + " (" + count + ")", mend.kind(), mend.where(), mend.at(), mend.message(), mend.changes(),
+                            mend.leansOn());
         }).toList();
     }
 

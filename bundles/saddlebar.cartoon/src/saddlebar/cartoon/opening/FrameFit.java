@@ -103,12 +103,12 @@ public record FrameFit(PlaceMm topLeft, PlaceMm topRight, PlaceMm bottomRight, P
         if (disagreementMm() > TAPE_MM) {
             problems.add(Problem.of("measures-disagree", Severity.WARNING, "measured frame", String.format(Locale.ROOT,
                     "the four sides and two diagonals disagree by %.1f mm; they cannot tell which is wrong: measure all six again",
-                            disagreementMm())));
+                    disagreementMm())));
         }
         if (outOfSquareDeg() > SQUARE_DEG) {
             problems.add(Problem.of("out-of-square", Severity.WARNING, "measured frame", String.format(Locale.ROOT,
                     "the opening is out of square by %.1f mm (%.2f degrees): make the panel to its four corners or smaller, not to width and height",
-                            outOfSquareMm(),
+                    outOfSquareMm(),
                     outOfSquareDeg())));
         }
         return problems;

@@ -67,7 +67,8 @@ public record OpeningSizes(DrawnLine sight, DrawnLine tight, DrawnLine panel, do
         if (coverMm() < LEAST_COVER_MM) {
             problems.add(Problem.of("edge-shows", Severity.WARNING, "opening", String.format(Locale.ROOT,
                     "only %.1f mm of the panel's edge stand behind the rebate, %.0f are wanted: "
-                            + "less clearance, a deeper rebate, or a bead that covers more", coverMm(),
+                            + "less clearance, a deeper rebate, or a bead that covers more",
+                    coverMm(),
                     LEAST_COVER_MM)));
         }
         return problems;

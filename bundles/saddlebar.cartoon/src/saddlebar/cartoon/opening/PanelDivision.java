@@ -91,9 +91,10 @@ public record PanelDivision(List<SaddleBar> bars, List<StackedPanel> panels, Lis
         StackedPanel worst = panels(area, levels, all).stream().max((a, b) -> Double.compare(a.perimeterMm(), b.perimeterMm())).orElseThrow();
         problems.add(Problem.at("panel-too-large", Severity.WARNING, area.getEnvelopeInternal().centre().x, (worst.topMm() + worst.bottomMm()) / 2,
                 String.format(Locale.ROOT,
-                "a panel from bar to bar still has a perimeter of %.0f mm, over the limit of %.0f: "
-                        + "plan a mullion or a frame, with a professional's design", worst.perimeterMm(),
-                mostPerimeterMm)));
+                        "a panel from bar to bar still has a perimeter of %.0f mm, over the limit of %.0f: "
+                                + "plan a mullion or a frame, with a professional's design",
+                        worst.perimeterMm(),
+                        mostPerimeterMm)));
         return all;
     }
 

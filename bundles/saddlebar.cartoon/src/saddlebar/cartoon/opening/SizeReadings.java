@@ -36,9 +36,10 @@ public record SizeReadings(String what, List<Double> mm) {
     }
 
     public Optional<Problem> problem() {
-        return spreadMm() <= TOLD_MM ? Optional.empty()
+        return spreadMm() <= TOLD_MM
+                ? Optional.empty()
                 : Optional.of(Problem.of("size-varies", Severity.WARNING, what, String.format(Locale.ROOT,
                         "the %s varies by %.1f mm along the opening; the least, %.1f mm, is taken: measure sides and diagonals, or take a template",
-                                what, spreadMm(), leastMm())));
+                        what, spreadMm(), leastMm())));
     }
 }

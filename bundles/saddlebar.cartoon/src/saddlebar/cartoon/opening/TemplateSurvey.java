@@ -103,7 +103,8 @@ public final class TemplateSurvey {
             problems.add(Problem.at("misclosure", Severity.WARNING, first.xMm(), first.yMm(),
                     String.format(Locale.ROOT,
                             "the two readings of the first point are %.1f mm apart; the difference is spread round the opening: "
-                                    + "measure again if glass is to fit", off)));
+                                    + "measure again if glass is to fit",
+                            off)));
         }
         double round = 0;
         for (int i = 1; i < points.size(); i++) {
@@ -142,7 +143,7 @@ public final class TemplateSurvey {
             if (gap > WIDE_GAP * usual && !(point.corner() && next.corner())) {
                 problems.add(Problem.at("wide-gap", Severity.WARNING, (point.xMm() + next.xMm()) / 2, (point.yMm() + next.yMm()) / 2,
                         String.format(Locale.ROOT,
-                        "%.0f mm without a point where the others are %.0f mm apart: the curve is a guess here, measure more points", gap, usual)));
+                                "%.0f mm without a point where the others are %.0f mm apart: the curve is a guess here, measure more points", gap, usual)));
             }
         }
     }

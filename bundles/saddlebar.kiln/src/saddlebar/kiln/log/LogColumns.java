@@ -123,11 +123,11 @@ final class LogColumns {
 
     private static Clock clock(String name) {
         return switch (name) {
-        case "time", "timestamp", "datetime", "date_time", "time_iso", "when" -> Clock.DATE;
-        case "seconds", "sec", "s", "time_s", "time_sec", "time_seconds", "elapsed_s", "elapsed_seconds", "elapsed_sec" -> Clock.SECONDS;
-        case "minutes", "min", "time_min", "time_minutes", "elapsed_min", "elapsed_minutes" -> Clock.MINUTES;
-        case "hours", "h", "time_h", "time_hours", "elapsed_h", "elapsed_hours" -> Clock.HOURS;
-        default -> null;
+            case "time", "timestamp", "datetime", "date_time", "time_iso", "when" -> Clock.DATE;
+            case "seconds", "sec", "s", "time_s", "time_sec", "time_seconds", "elapsed_s", "elapsed_seconds", "elapsed_sec" -> Clock.SECONDS;
+            case "minutes", "min", "time_min", "time_minutes", "elapsed_min", "elapsed_minutes" -> Clock.MINUTES;
+            case "hours", "h", "time_h", "time_hours", "elapsed_h", "elapsed_hours" -> Clock.HOURS;
+            default -> null;
         };
     }
 

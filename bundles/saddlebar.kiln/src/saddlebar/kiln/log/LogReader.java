@@ -141,9 +141,9 @@ public final class LogReader {
         }
         double value = Cells.number(table, row, columns.time, heading, "write the time as a number");
         return switch (columns.clock) {
-        case MINUTES -> value * 60;
-        case HOURS -> value * 3600;
-        default -> value;
+            case MINUTES -> value * 60;
+            case HOURS -> value * 3600;
+            default -> value;
         };
     }
 
@@ -152,19 +152,19 @@ public final class LogReader {
         double value = Cells.number(table, row, columns.reading, heading,
                 "write the temperature as a number, or leave the cell empty where the logger failed");
         return switch (columns.unit) {
-        case CELSIUS -> value;
-        case FAHRENHEIT -> (value - 32) / 1.8;
-        case MILLIVOLT -> {
-            double cold = Cells.number(table, row, columns.coldJunction, columns.heading(table, columns.coldJunction),
-                    "write the temperature of the logger's terminals");
-            double coldC = columns.coldFahrenheit ? (cold - 32) / 1.8 : cold;
-            if (!columns.couple.covers(value, coldC)) {
-                throw new Refusal(table.where(row),
-                        heading + " is " + Units.plain(value) + " with the cold junction at " + Units.plain(coldC) + " degC",
-                        "a thermocouple of type " + columns.couple + " gives no such force in a kiln; check the type and the unit in the heading");
+            case CELSIUS -> value;
+            case FAHRENHEIT -> (value - 32) / 1.8;
+            case MILLIVOLT -> {
+                double cold = Cells.number(table, row, columns.coldJunction, columns.heading(table, columns.coldJunction),
+                        "write the temperature of the logger's terminals");
+                double coldC = columns.coldFahrenheit ? (cold - 32) / 1.8 : cold;
+                if (!columns.couple.covers(value, coldC)) {
+                    throw new Refusal(table.where(row),
+                            heading + " is " + Units.plain(value) + " with the cold junction at " + Units.plain(coldC) + " degC",
+                            "a thermocouple of type " + columns.couple + " gives no such force in a kiln; check the type and the unit in the heading");
+                }
+                yield columns.couple.degC(value, coldC);
             }
-            yield columns.couple.degC(value, coldC);
-        }
         };
     }
 

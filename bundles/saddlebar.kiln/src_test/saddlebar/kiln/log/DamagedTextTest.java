@@ -29,10 +29,10 @@ class DamagedTextTest {
         for (int i = 0; i < blows && copy.length() > 1; i++) {
             int at = chance.nextInt(copy.length());
             switch (chance.nextInt(4)) {
-            case 0 -> copy.deleteCharAt(at);
-            case 1 -> copy.insert(at, LETTERS.charAt(chance.nextInt(LETTERS.length())));
-            case 2 -> copy.setCharAt(at, LETTERS.charAt(chance.nextInt(LETTERS.length())));
-            default -> copy.setLength(at);
+                case 0 -> copy.deleteCharAt(at);
+                case 1 -> copy.insert(at, LETTERS.charAt(chance.nextInt(LETTERS.length())));
+                case 2 -> copy.setCharAt(at, LETTERS.charAt(chance.nextInt(LETTERS.length())));
+                default -> copy.setLength(at);
             }
         }
         return copy.toString();

@@ -76,7 +76,7 @@ public final class PatternSheets {
             double[] ring = piece.outline().ring(0);
             items.add(NestItem.of(id, ring(ring), 1, Turns.QUARTER));
         }
-        Nested nested = SheetNesting.place(items, List.of(new SheetArea(widthMm, heightMm)), GAP_MM, effort, work, better -> { });
+        Nested nested = SheetNesting.place(items, List.of(new SheetArea(widthMm, heightMm)), GAP_MM, effort, work, better -> {});
         List<List<Ink>> sheets = new ArrayList<>();
         for (int sheet = 0; sheet < nested.sheets(); sheet++) {
             sheets.add(new ArrayList<>());
@@ -135,7 +135,8 @@ public final class PatternSheets {
         double barb = 0.22 * arrowMm;
         ink.add(Ink.Line.full(List.of(new double[] {footX, footY, tipX, tipY},
                 new double[] {tipX - barb * (upX + besideX * 0.6), tipY - barb * (upY + besideY * 0.6), tipX, tipY, tipX - barb * (upX - besideX * 0.6),
-                    tipY - barb * (upY - besideY * 0.6)}), false, 0.2, QUIET));
+                        tipY - barb * (upY - besideY * 0.6)}),
+                false, 0.2, QUIET));
         ink.add(new Ink.Words(piece.label(), middle[0] - besideX * 0.15 * piece.inradiusMm(), middle[1] - besideY * 0.15 * piece.inradiusMm(), number, INK));
         if (!piece.glass().isEmpty() && piece.inradiusMm() >= 14) {
             ink.add(new Ink.Words(piece.glass(), middle[0], middle[1] + number / 2 + 1.6 * GLASS_NAME_MM, GLASS_NAME_MM, QUIET));

@@ -241,7 +241,8 @@ public final class TrueSizePdf {
                     drawing.widthMm(), drawing.heightMm(), tiling.tiles().size(), tiling.paper().name(), tiling.columns(), tiling.rows(), tiling.overlapMm()),
                     0, 11, LETTER_MM, INK);
             words.textFrom("Print at 100 %, not fitted to the page. Measure both check rules of every page before you trust it.", 0, 16, LETTER_MM, INK);
-            words.textFrom("Lay neighbours over one another at the light until the crosses meet, tape, and trim along the dashed lines.", 0, 21, LETTER_MM, INK);
+            words.textFrom("Lay neighbours over one another at the light until the crosses meet, tape, and trim along the dashed lines.", 0, 21, LETTER_MM,
+                    INK);
             PageInk small = new PageInk(content, font, borderMm, paper.heightMm() - borderMm - 28, scale, 1);
             for (Ink ink : drawing.ink()) {
                 if (ink instanceof Ink.Line line) {
@@ -252,7 +253,7 @@ public final class TrueSizePdf {
             }
             for (Tile tile : tiling.tiles()) {
                 small.draw(Ink.Line.full(List.of(new double[] {tile.xMm(), tile.yMm(), tile.xMm() + tile.widthMm(), tile.yMm(), tile.xMm() + tile.widthMm(),
-                    tile.yMm() + tile.heightMm(), tile.xMm(), tile.yMm() + tile.heightMm()}), true, Math.min(20, 0.25 / scale), 0x0072B2));
+                        tile.yMm() + tile.heightMm(), tile.xMm(), tile.yMm() + tile.heightMm()}), true, Math.min(20, 0.25 / scale), 0x0072B2));
                 double capitalMm = Math.min(200, Math.min(6 / scale, 0.3 * Math.min(tile.widthMm(), tile.heightMm())));
                 small.draw(new Ink.Words(tile.name(), tile.xMm() + tile.widthMm() / 2, tile.yMm() + tile.heightMm() / 2, capitalMm, 0x0072B2));
             }

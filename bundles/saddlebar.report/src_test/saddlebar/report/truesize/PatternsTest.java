@@ -44,7 +44,8 @@ class PatternsTest {
                     for (int i = 0; i < xy.length; i += 2) {
                         int j = (i + 2) % xy.length;
                         area += xy[i] * xy[j + 1] - xy[j] * xy[i + 1];
-                        assertTrue(xy[i] >= -1e-6 && xy[i] <= page.drawing().widthMm() + 1e-6 && xy[i + 1] >= -1e-6 && xy[i + 1] <= page.drawing().heightMm() + 1e-6);
+                        assertTrue(xy[i] >= -1e-6 && xy[i] <= page.drawing().widthMm() + 1e-6 && xy[i + 1] >= -1e-6
+                                && xy[i + 1] <= page.drawing().heightMm() + 1e-6);
                     }
                     areas.add(Math.abs(area) / 2);
                 }

@@ -54,7 +54,7 @@ class TrueSizePdfTest {
             if (token instanceof Operator operator) {
                 if (operator.getName().equals("m") || operator.getName().equals("l")) {
                     points.add(new double[] {((COSNumber) operands.get(0)).floatValue() * unitMm,
-                        (page.getMediaBox().getHeight() - ((COSNumber) operands.get(1)).floatValue()) * unitMm, operator.getName().equals("l") ? 1 : 0});
+                            (page.getMediaBox().getHeight() - ((COSNumber) operands.get(1)).floatValue()) * unitMm, operator.getName().equals("l") ? 1 : 0});
                 }
                 operands.clear();
             } else {

@@ -27,7 +27,8 @@ class RankAndTrendTest {
 
     /** All orders of the ranks, gone through one by one. */
     @Property(tries = 60)
-    void exactAsByCountingAllOrders(@ForAll @IntRange(min = 1, max = 5) int m, @ForAll @IntRange(min = 1, max = 6) int n, @ForAll @LongRange(max = 1 << 30) long seed) {
+    void exactAsByCountingAllOrders(@ForAll @IntRange(min = 1, max = 5) int m, @ForAll @IntRange(min = 1, max = 6) int n,
+            @ForAll @LongRange(max = 1 << 30) long seed) {
         int total = m + n;
         int pick = (int) Math.floorMod(seed, 1L << total);
         while (Integer.bitCount(pick) != m) {

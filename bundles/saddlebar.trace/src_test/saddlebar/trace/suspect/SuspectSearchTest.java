@@ -108,7 +108,8 @@ class SuspectSearchTest {
         assertTrue(search.among(List.of()).cautions().get(0).startsWith("No flaw is recorded"));
         List<WorkUnit> allBad = IntStream.range(0, 9).mapToObj(i -> new WorkUnit("u" + i, true, Map.of("mix", "M" + i % 2), Map.of())).toList();
         assertTrue(search.among(allBad).cautions().get(0).startsWith("Every one of 9"));
-        List<WorkUnit> byName = IntStream.range(0, 60).mapToObj(i -> new WorkUnit("u" + i, i < 15, Map.of("person", i < 20 ? "A" : "B", "mix", "M" + i % 3), Map.of()))
+        List<WorkUnit> byName = IntStream.range(0, 60)
+                .mapToObj(i -> new WorkUnit("u" + i, i < 15, Map.of("person", i < 20 ? "A" : "B", "mix", "M" + i % 3), Map.of()))
                 .toList();
         assertTrue(search.among(byName).cautions().stream().anyMatch(words -> words.contains("not who is at fault")));
     }
