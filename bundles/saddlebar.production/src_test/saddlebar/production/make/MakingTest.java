@@ -46,7 +46,8 @@ class MakingTest {
     }
 
     private static Set<String> made(MakeResult result) {
-        return result.made().stream().map(MadeThing::file).map(file -> file.substring(Making.FOLDER.length() + 1)).collect(Collectors.toCollection(TreeSet::new));
+        return result.made().stream().map(MadeThing::file).map(file -> file.substring(Making.FOLDER.length() + 1))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** For each stencil's label the sheets that it lies on, as the model says. */
@@ -188,7 +189,8 @@ class MakingTest {
             assertEquals(4, stencil.getPrints());
             assertEquals(4, stencil.getPieces().size());
         });
-        assertTrue(Files.readString(bench.made("cards/W02-cutting-list.csv")).lines().filter(row -> row.startsWith("W02/")).allMatch(row -> row.endsWith("trace")));
+        assertTrue(Files.readString(bench.made("cards/W02-cutting-list.csv")).lines().filter(row -> row.startsWith("W02/"))
+                .allMatch(row -> row.endsWith("trace")));
     }
 
     @Test
