@@ -43,7 +43,7 @@ public final class MakeCommand implements BenchCommand {
     private List<String> windows = List.of();
 
     @Option(names = "--until", paramLabel = "STAGE", defaultValue = "cards",
-            description = "How far: pieces, stencils, sheets or cards; everything if not given.")
+            description = "How far: pieces, stencils, sheets, cards or reports; everything if not given. There is nothing yet beyond cards.")
     private String until;
 
     @Option(names = "--afresh", description = "Make also what has not changed.")
@@ -65,7 +65,7 @@ public final class MakeCommand implements BenchCommand {
     public Integer call() throws IOException {
         MakeRequest request = new MakeRequest(windows, stage(), afresh, common.jobs());
         try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
-            CommissionFacts facts = FactsReader.read(commission.commission(), commission.path(), windows);
+            CommissionFacts facts = FactsReader.read(commission.commission(), commission.path(), List.of());
             MakeResult result = making.make(facts, request, common.work(Making.WORK_UNITS));
             MakeBook.enter(commission, result);
             commission.save();
@@ -88,33 +88,54 @@ public final class MakeCommand implements BenchCommand {
     private static List<String> words(CommissionFolder commission, MakeResult result) {
         List<String> words = new ArrayList<>();
         Path made = commission.path().resolve(Making.FOLDER);
-        words.add(commission.commission().getTitle() + ": " + result.pieces().stream().mapToInt(panel -> panel.pieces().size()).sum() + " pieces in "
-                + result.pieces().size() + " windows, " + result.stencils().size() + " stencils on " + result.sheets().size() + " sheets.");
+        int pieces = result.pieces().stream().mapToInt(panel -> panel.pieces().size()).sum();
+        words.add(commission.commission().getTitle() + ": " + many(pieces, "piece") + " in " + many(result.pieces().size(), "panel")
+                + (result.stencils().isEmpty() ? "" : ", " + many(result.stencils().size(), "stencil"))
+                + (result.sheets().isEmpty() ? "" : " on " + many(result.sheets().size(), "sheet")) + ".");
         Map<String, Integer> counts = new LinkedHashMap<>();
         result.made().forEach(thing -> counts.merge(thing.what(), 1, Integer::sum));
         if (result.made().isEmpty()) {
-            words.add("Nothing had changed: all " + result.kept() + " files are still good.");
+            words.add(result.kept() == 0
+                    ? "There was nothing to make."
+                    : "Nothing had changed: all " + result.kept() + " files are still good.");
         } else {
-            words.add("Made now: " + String.join(", ", counts.entrySet().stream().map(e -> e.getValue() + " " + named(e.getKey(), e.getValue())).toList())
+            words.add("Made now: " + String.join(", ", counts.entrySet().stream().map(e -> many(e.getValue(), fileOf(e.getKey()))).toList())
                     + "; kept " + result.kept() + " files.");
         }
         words.add("");
         words.add("Where it lies, in " + made + ":");
-        words.add("  pieces/     the cutline of each window with its numbers, at true size (SVG)");
+        if (holds(result, "pieces")) {
+            words.add("  pieces/     the cutline of each window with its numbers, at true size (SVG)");
+        }
         if (!result.stencils().isEmpty()) {
             words.add("  stencils/   each stencil at " + Math.round(result.stencils().get(0).planned().place().dpi()) + " dpi, 1 bit (TIFF)");
         }
         if (!result.sheets().isEmpty()) {
-            words.add("  sheets/     what goes to the laser printer: PDF at exact size, TIFF with the same bits, a proof with the tape plan (PNG)");
+            words.add("  sheets/     what goes to the laser printer: PDF at exact size, TIFF with the same bits; for you, a proof (PNG) and a tape plan (PDF)");
         }
-        if (!result.lists().isEmpty()) {
-            words.add("  cards/      cutting lists (CSV) and making-record.txt: what was made from what, with every setting");
+        if (holds(result, "cutting list")) {
+            words.add("  cards/      cutting lists (CSV)" + (holds(result, "making record")
+                    ? " and making-record.txt: what was made from what, with every setting"
+                    : ""));
         }
         words.add("Each made thing is also recorded in " + commission.path().resolve("records") + ".");
         return words;
     }
 
-    private static String named(String what, int count) {
-        return count == 1 || what.endsWith("s") ? what : what + (what.equals("pieces") ? "" : "s");
+    private static boolean holds(MakeResult result, String what) {
+        return result.lists().stream().anyMatch(list -> list.what().equals(what));
+    }
+
+    private static String many(int count, String what) {
+        return count + " " + what + (count == 1 ? "" : "s");
+    }
+
+    /** What one file of a kind of made thing is called; a sheet has several. */
+    private static String fileOf(String what) {
+        return switch (what) {
+            case "pieces" -> "cutline drawing";
+            case "stencil", "sheet" -> what + " file";
+            default -> what;
+        };
     }
 }

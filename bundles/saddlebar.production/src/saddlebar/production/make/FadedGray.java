@@ -2,6 +2,7 @@ package saddlebar.production.make;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
@@ -84,6 +85,8 @@ final class FadedGray implements GrayBands {
         }
         Arrays.fill(strength, (byte) 0);
         Graphics2D graphics = band.createGraphics();
+        // else edges are moved onto whole px, and by another px where the band cuts them
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.translate(0, -row);
         for (int step = 0; step < steps.size(); step++) {
             graphics.setColor(new Color(step + 1, step + 1, step + 1));

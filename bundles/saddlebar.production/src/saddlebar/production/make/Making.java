@@ -18,12 +18,14 @@ import saddlebar.artwork.ArtworkReaders;
 import saddlebar.cartoon.Cartoon;
 import saddlebar.cartoon.CartoonPiece;
 import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.ArtFile;
 import saddlebar.production.facts.CommissionFacts;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
 import saddlebar.production.facts.LayerFacts;
+import saddlebar.production.facts.WindowFacts;
 import saddlebar.stencil.ScreeningMethods;
 import saddlebar.stencil.process.StencilProcesses;
 
@@ -58,16 +60,28 @@ public final class Making {
     /**
      * Makes what is asked for. Changes no model and writes no record: {@link MakeBook} does, with the result.
      *
-     * @param commission all windows of the commission
+     * @param commission all windows of the commission, also those that are not asked for: what they share is planned over all
      * @param work       told {@link #WORK_UNITS}
+     * @throws Refusal if a window is asked for that is not there
      */
     public MakeResult make(CommissionFacts commission, MakeRequest request, Work work) throws IOException {
+        requireWindows(commission, request);
         Path made = commission.folder().resolve(FOLDER);
         MadeIndex index = MadeIndex.read(made);
         try (OpenArtworks artworks = new OpenArtworks(readers); Crew crew = new Crew(request.hands())) {
             return new Run(commission, request, work, made, index, artworks, crew).all();
         } finally {
             index.write(); // also what was finished before a stop
+        }
+    }
+
+    private static void requireWindows(CommissionFacts commission, MakeRequest request) {
+        List<String> names = commission.windows().stream().map(WindowFacts::name).toList();
+        for (String name : request.windows()) {
+            if (!names.contains(name)) {
+                throw new Refusal(name, "the commission has no window of this name",
+                        names.isEmpty() ? "bring artwork for it first" : "take one of " + String.join(", ", names));
+            }
         }
     }
 
@@ -184,7 +198,7 @@ public final class Making {
                     layers.add(new PaintedLayer(panel.placed(), layer, art, panel.pieces(), panel.key()));
                 }
             }
-            StencilPlanning planning = new StencilPlanning(made, commission.papers(), artworks);
+            StencilPlanning planning = new StencilPlanning(made, commission.papers(), artworks, crew);
             return planning.plan(layers, request.afresh(), work.part(PLAN_SHARE, Math.max(1, layers.size())));
         }
 

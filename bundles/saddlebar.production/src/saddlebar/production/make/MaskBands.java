@@ -2,6 +2,7 @@ package saddlebar.production.make;
 
 import java.awt.Color;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferByte;
@@ -25,7 +26,7 @@ final class MaskBands implements BitBands {
     MaskBands(List<? extends Geometry> regions, RasterPlace place) {
         this.paths = regions.stream().map(region -> Outlines.path(region, place.originXMm(), place.originYMm(), place.pxPerMm())).toList();
         this.place = place;
-        this.band = new BufferedImage(place.widthPx(), ROWS, BufferedImage.TYPE_BYTE_GRAY);
+        this.band = new BufferedImage(place.widthPx(), ROWS, BufferedImage.TYPE_BYTE_BINARY); // 8 px a byte, rows begin at a byte
         this.inside = ((DataBufferByte) band.getRaster().getDataBuffer()).getData();
     }
 
@@ -47,6 +48,8 @@ final class MaskBands implements BitBands {
         }
         Arrays.fill(inside, (byte) 0);
         Graphics2D graphics = band.createGraphics();
+        // else edges are moved onto whole px, and by another px where the band cuts them
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setColor(Color.WHITE);
         graphics.translate(0, -row);
         for (Path2D path : paths) {
@@ -61,15 +64,15 @@ final class MaskBands implements BitBands {
     }
 
     private void pack(int rows, long[] target) {
-        int width = place.widthPx();
+        int bytes = (place.widthPx() + 7) / 8;
         int words = wordsPerRow();
         for (int y = 0; y < rows; y++) {
             for (int word = 0; word < words; word++) {
                 long bits = 0;
-                int from = y * width + word * 64;
-                int many = Math.min(64, width - word * 64);
+                int from = y * bytes + 8 * word;
+                int many = Math.min(8, bytes - 8 * word);
                 for (int i = 0; i < many; i++) {
-                    bits |= (inside[from + i] & 1L) << (63 - i); // 0 or -1
+                    bits |= (inside[from + i] & 0xffL) << (56 - 8 * i);
                 }
                 target[y * words + word] = bits;
             }

@@ -88,6 +88,7 @@ final class PaintedPieces {
         BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D graphics = image.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         graphics.setColor(Color.WHITE);
         graphics.fill(Outlines.path(region, box.getMinX(), box.getMinY(), PX_PER_MM));
         graphics.dispose();

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.Callable;
 
 import org.locationtech.jts.geom.Envelope;
 
@@ -46,11 +47,13 @@ final class StencilPlanning {
     private final Path plans;
     private final List<PaperFacts> papers;
     private final PaintedPieces painted;
+    private final Crew crew;
 
-    StencilPlanning(Path made, List<PaperFacts> papers, OpenArtworks artworks) {
+    StencilPlanning(Path made, List<PaperFacts> papers, OpenArtworks artworks, Crew crew) {
         this.plans = made.resolve(FOLDER);
         this.papers = papers;
         this.painted = new PaintedPieces(artworks);
+        this.crew = crew;
     }
 
     /** What there is to make, and the pieces that no frame can print. */
@@ -98,12 +101,14 @@ final class StencilPlanning {
     }
 
     private KeptPlan planGroup(List<PaintedLayer> group, ImageArea area, Work work) throws IOException {
-        List<PaintedPiece> pieces = new ArrayList<>();
         Map<String, Integer> layerById = new HashMap<>();
+        List<Callable<List<PaintedPiece>>> jobs = new ArrayList<>();
         for (int i = 0; i < group.size(); i++) {
-            layerById.put(group.get(i).layer().id(), i);
-            pieces.addAll(painted.of(group.get(i), work));
+            PaintedLayer layer = group.get(i);
+            layerById.put(layer.layer().id(), i);
+            jobs.add(() -> painted.of(layer, work));
         }
+        List<PaintedPiece> pieces = crew.all(jobs).stream().flatMap(List::stream).toList();
         StencilPlanner.Plan plan = new StencilPlanner(area).plan(pieces);
         List<KeptStencil> stencils = new ArrayList<>();
         for (PlannedStencil stencil : plan.stencils()) {
