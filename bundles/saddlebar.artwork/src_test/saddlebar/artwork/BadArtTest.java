@@ -101,7 +101,8 @@ class BadArtTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"<path d='M0 0L NaN 3' stroke='black'/>", "<rect x='NaN' width='5' height='5'/>", "<g transform='scale(NaN)'><rect width='5'/></g>"})
+    @ValueSource(
+            strings = {"<path d='M0 0L NaN 3' stroke='black'/>", "<rect x='NaN' width='5' height='5'/>", "<g transform='scale(NaN)'><rect width='5'/></g>"})
     void noNumbers(String content) {
         String message = refused(file("nan.svg", SVG + "\n" + content + "</svg>"));
         assertTrue(message.startsWith("nan.svg:2: ") && message.contains("holds a number that is none"), message);

@@ -58,7 +58,8 @@ final class SvgParser {
             throw new Refusal(findings.where(builder.line()), "the bytes do not fit the encoding that the file names",
                     "export the drawing again as SVG in UTF-8", e);
         } catch (OutOfMemoryError e) { // one endless comment or attribute
-            throw new Refusal(name, "the drawing holds more text than there is memory for", "keep large pictures in files of their own beside it, or split it", e);
+            throw new Refusal(name, "the drawing holds more text than there is memory for", "keep large pictures in files of their own beside it, or split it",
+                    e);
         } catch (ZipException | java.io.EOFException e) {
             throw new Refusal(name, "the compressed drawing is cut off or damaged", "export or copy it again", e);
         }

@@ -86,7 +86,7 @@ class SvgComparisonTest {
                 + "<rect width='210' height='148.5' fill='url(#g)'/><g opacity='.5'><circle cx='105' cy='200' r='60'/></g></svg>");
         Process child = new ProcessBuilder(Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-Xmx96m", "-XX:+UseSerialGC",
                 "-Djava.awt.headless=true", "-cp", System.getProperty("java.class.path"), GrayOfLargeSheet.class.getName(), file.toString())
-                        .redirectErrorStream(true).start();
+                .redirectErrorStream(true).start();
         String said = new String(child.getInputStream().readAllBytes(), java.nio.charset.StandardCharsets.UTF_8).strip();
         assertEquals(0, child.waitFor(), said);
         // the upper half is 127.5 in the mean, the circle takes half of its share of the lower half
