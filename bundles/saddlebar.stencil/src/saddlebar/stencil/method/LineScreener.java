@@ -5,7 +5,8 @@ import saddlebar.stencil.tone.ToneTable;
 
 /**
  * Compares code values with the distance from the middle of the nearest line, in phase; the phase is exact every 8 px and straight between. To the
- * distance comes a blue noise of half a px either way: lines that lie along the device's grid would otherwise have only as many widths as px.
+ * distance comes a blue noise of half a px either way, one value for 8 x 8 px so that no px stands alone: lines that lie along the device's grid would
+ * otherwise have only as many widths as px.
  */
 final class LineScreener implements Screener {
     private static final int STEP = 8;
@@ -45,14 +46,15 @@ final class LineScreener implements Screener {
     private void fill() {
         double from = phase.at(0.5, y + 0.5);
         int half = (int) Math.round(perPx * (1 << SHIFT));
-        int row = y % NOISE * NOISE;
+        int row = y / STEP % NOISE * NOISE;
         for (int x = 0; x < widthPx; x += STEP) {
             double to = phase.at(x + STEP + 0.5, y + 0.5);
             int at = (int) (long) ((from - Math.floor(from)) * (1 << SHIFT));
             int step = (int) Math.round((to - from) / STEP * (1 << SHIFT));
+            int move = (int) ((long) half * (2 * noise[row + x / STEP % NOISE] + 1 - NOISE * NOISE) / (NOISE * NOISE));
             for (int i = 0; i < STEP; i++) {
                 int off = Math.abs(2 * (at & (1 << SHIFT) - 1) - (1 << SHIFT)); // 0 in the middle of the line
-                int moved = Math.abs(off + (int) ((long) half * (2 * noise[row + (x + i) % NOISE] + 1 - NOISE * NOISE) / (NOISE * NOISE)));
+                int moved = Math.abs(off + move);
                 thresholds[x + i] = codes[Math.min(moved, (2 << SHIFT) - moved - 1) >>> SHIFT - 12 & FINE - 1];
                 at += step;
             }
