@@ -15,6 +15,9 @@ public final class Ramp {
     }
 
     private final int[] table;
+    /** For each entry the first and the last entry of the run of equal colours that it lies in. */
+    private final short[] runFrom = new short[STEPS + 1];
+    private final short[] runTo = new short[STEPS + 1];
     private final Spread spread;
     private final int before;
     private final int after;
@@ -45,6 +48,13 @@ public final class Ramp {
                 sum[c] += table[i] >>> 8 * c & 0xFF;
             }
             solid &= table[i] >>> 24 == 0xFF;
+        }
+        for (int i = 1; i <= STEPS; i++) {
+            runFrom[i] = table[i] == table[i - 1] ? runFrom[i - 1] : (short) i;
+        }
+        runTo[STEPS] = STEPS;
+        for (int i = STEPS - 1; i >= 0; i--) {
+            runTo[i] = table[i] == table[i + 1] ? runTo[i + 1] : (short) i;
         }
         this.opaque = solid;
         this.before = argb[0];
@@ -84,6 +94,16 @@ public final class Ramp {
             case REPEAT -> table[(int) ((t - Math.floor(t)) * STEPS + 0.5)];
             case REFLECT -> table[(int) (Math.abs(t - 2 * Math.floor((t + 1) / 2)) * STEPS + 0.5)];
         };
+    }
+
+    /** Whether the colour is the same all the way from one t to another, however they lie. */
+    boolean isEven(double one, double other) {
+        if (one >= 0 && one <= 1 && other >= 0 && other <= 1) {
+            int entry = (int) (one * STEPS + 0.5);
+            int end = (int) (other * STEPS + 0.5);
+            return end >= runFrom[entry] && end <= runTo[entry];
+        }
+        return spread == Spread.PAD && (one > 1 && other > 1 || one < 0 && other < 0);
     }
 
     int meanArgb() {

@@ -59,19 +59,18 @@ public final class ProofPng {
 
     private static byte[] grayRow(WritableRaster raster, int y) {
         byte[] row = new byte[1 + raster.getWidth()];
-        for (int x = 0; x < raster.getWidth(); x++) {
-            row[1 + x] = (byte) raster.getSample(x, y, 0);
-        }
+        byte[] samples = (byte[]) raster.getDataElements(0, y, raster.getWidth(), 1, null);
+        System.arraycopy(samples, 0, row, 1, samples.length);
         return row;
     }
 
     private static byte[] colourRow(BufferedImage image, int y) {
         byte[] row = new byte[1 + 3 * image.getWidth()];
-        for (int x = 0; x < image.getWidth(); x++) {
-            int rgb = image.getRGB(x, y);
-            row[1 + 3 * x] = (byte) (rgb >> 16);
-            row[2 + 3 * x] = (byte) (rgb >> 8);
-            row[3 + 3 * x] = (byte) rgb;
+        int[] colours = image.getRGB(0, y, image.getWidth(), 1, null, 0, image.getWidth());
+        for (int x = 0; x < colours.length; x++) {
+            row[1 + 3 * x] = (byte) (colours[x] >> 16);
+            row[2 + 3 * x] = (byte) (colours[x] >> 8);
+            row[3 + 3 * x] = (byte) colours[x];
         }
         return row;
     }

@@ -31,10 +31,10 @@ public final class SheetProof {
     public static Path write(BitBands sheet, SheetPlan plan, Path target, double proofDpi, BitonalSettings settings, Work work) throws IOException {
         int factor = ProofPng.factor(plan.dpi(), proofDpi);
         double dpi = plan.dpi() / factor;
-        BufferedImage gray = ReducedGray.of(sheet, factor, work).image();
+        ReducedGray gray = ReducedGray.of(sheet, factor, work);
         TapePlan tape = TapePlan.of(plan);
         try (SheetFont font = new SheetFont()) {
-            double sheetMm = Units.mmOfPx(gray.getHeight(), dpi);
+            double sheetMm = Units.mmOfPx(gray.heightPx(), dpi);
             PlanDrawing drawing = new PlanDrawing(font);
             TapeDrawing.areas(drawing, tape.areas(), 0, 0, 1, HATCH_MM);
             double mostMm = plan.paper().widthMm() - 2 * BORDER_MM;
@@ -42,16 +42,19 @@ public final class SheetProof {
             String title = font.fitted(new SheetWords().of("proof.title", tape.sheet()), 1.4 * EM_MM, mostMm);
             drawing.text(title, BORDER_MM, lineMm, 1.4 * EM_MM, TapeDrawing.INK);
             double endMm = TapeDrawing.words(drawing, tape, BORDER_MM, lineMm + 2.2 * EM_MM, EM_MM, mostMm) + BORDER_MM;
-            BufferedImage image = new BufferedImage(gray.getWidth(), Units.pxOfMm(endMm, dpi), BufferedImage.TYPE_INT_RGB);
+            BufferedImage image = new BufferedImage(gray.widthPx(), Units.pxOfMm(endMm, dpi), BufferedImage.TYPE_INT_RGB);
             Graphics2D under = image.createGraphics();
             under.setColor(Color.WHITE);
             under.fillRect(0, 0, image.getWidth(), image.getHeight());
             under.dispose();
-            for (int y = 0; y < gray.getHeight(); y++) {
-                for (int x = 0; x < gray.getWidth(); x++) {
-                    int level = gray.getRaster().getSample(x, y, 0);
-                    image.setRGB(x, y, level << 16 | level << 8 | level);
+            byte[] levels = gray.gray();
+            int[] row = new int[gray.widthPx()];
+            for (int y = 0; y < gray.heightPx(); y++) {
+                for (int x = 0; x < row.length; x++) {
+                    int level = levels[y * row.length + x] & 0xff;
+                    row[x] = level << 16 | level << 8 | level;
                 }
+                image.getRaster().setDataElements(0, y, row.length, 1, row);
             }
             drawing.frame(new RectMm(0, 0, plan.paper().widthMm(), sheetMm), 0.2, TapeDrawing.INK);
             drawing.drawOn(image, dpi);
