@@ -114,7 +114,7 @@ public final class MakeCommand implements BenchCommand {
             words.add("  sheets/     what goes to the laser printer: PDF at exact size, TIFF with the same bits; for you, a proof (PNG) and a tape plan (PDF)");
         }
         if (holds(result, "cutting list")) {
-            words.add("  cards/      cutting lists (CSV)" + (holds(result, "making record")
+            words.add("  cards/      cutting lists (CSV), cutline and patterns at true size (PDF)" + (holds(result, "making record")
                     ? " and making-record.txt: what was made from what, with every setting"
                     : ""));
         }

@@ -290,6 +290,13 @@ public final class Making {
                     enter(step.write("cutting list", file, CuttingList.text(panel, painted), request.afresh()), cards);
                 }
             }
+            TrueSizeStep trueSize = new TrueSizeStep(made, index, commission.papers(), SOFTWARE);
+            List<Callable<MadeList>> printed = new ArrayList<>();
+            panels.stream().filter(panel -> request.wants(panel.placed().window().name()))
+                    .forEach(panel -> printed.addAll(trueSize.jobs(panel, request.afresh(), work)));
+            for (MadeList list : crew.all(printed)) {
+                enter(list, cards);
+            }
             if (request.windows().isEmpty()) {
                 enter(step.write("making record", "cards/making-record.txt", MakingRecord.text(commission, panels, stencils, sheets, processes),
                         request.afresh()), cards);

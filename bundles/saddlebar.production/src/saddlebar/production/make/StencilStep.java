@@ -20,6 +20,7 @@ import saddlebar.stencil.BitBands;
 import saddlebar.stencil.BitPicture;
 import saddlebar.stencil.ClippedBands;
 import saddlebar.stencil.ScreenedBands;
+import saddlebar.stencil.ScreeningMethod;
 import saddlebar.stencil.ScreeningMethods;
 import saddlebar.stencil.code.BitonalSettings;
 import saddlebar.stencil.code.BitonalTiff;
@@ -39,6 +40,8 @@ import saddlebar.stencil.process.TonerSide;
 final class StencilStep {
     /** Units of work that one stencil tells for each row. */
     static final int UNITS_A_ROW = 2;
+
+    private static final double OVERVIEW_DPI = 50;
 
     private final Path made;
     private final MadeIndex index;
@@ -112,9 +115,25 @@ final class StencilStep {
             List<List<Geometry>> fades = planned.pieces().stream().map(piece -> SightLineMask.fade(piece.glass(), layer)).toList();
             gray = new FadedGray(gray, fades, place);
         }
-        BitBands screened = new ScreenedBands(gray, tones.of(planned.layer(), work), methods.method(recipe.screening().method()), recipe.screening());
+        BitBands screened = new ScreenedBands(gray, tones.of(planned.layer(), work), method(planned, work), recipe.screening());
         List<Geometry> printed = planned.pieces().stream().map(piece -> SightLineMask.printed(piece.glass(), layer)).toList();
         return new ClippedBands(screened, new MaskBands(printed, place));
+    }
+
+    /** The recipe's method, which has looked the picture over first if it must. */
+    private ScreeningMethod method(PlannedLayerStencil planned, Work work) throws IOException {
+        LayerFacts layer = planned.facts();
+        RecipeFacts recipe = layer.recipe();
+        ScreeningMethod method = methods.method(recipe.screening().method());
+        if (!method.looksAhead(recipe.screening())) {
+            return method;
+        }
+        RasterPlace fine = planned.place();
+        double share = OVERVIEW_DPI / fine.dpi();
+        RasterPlace coarse = new RasterPlace((int) Math.floor(fine.leftPx() * share), (int) Math.floor(fine.topPx() * share),
+                (int) Math.ceil(fine.widthPx() * share) + 1, (int) Math.ceil(fine.heightPx() * share) + 1, OVERVIEW_DPI);
+        GrayBands overview = artworks.gray(planned.layer().art(), layer.artLayer(), coarse, LayerTones.coding(recipe.tone()), new StopOnly(work));
+        return method.having(overview, OVERVIEW_DPI, recipe.screening());
     }
 
     static boolean mirrored(LayerFacts layer, StencilProcess process) {

@@ -37,18 +37,19 @@ class EdgesOfPaintTest {
     }
 
     private static boolean[][] bits(Geometry region, RasterPlace place) {
-        MaskBands mask = new MaskBands(List.of(region), place);
         boolean[][] bits = new boolean[place.heightPx()][place.widthPx()];
-        long[] band = new long[37 * mask.wordsPerRow()];
-        int row = 0;
-        for (int rows = mask.read(band, 37); rows > 0; rows = mask.read(band, 37)) {
-            for (int y = 0; y < rows; y++, row++) {
-                for (int x = 0; x < place.widthPx(); x++) {
-                    bits[row][x] = (band[y * mask.wordsPerRow() + x / 64] >>> 63 - x % 64 & 1) == 1;
+        try (MaskBands mask = new MaskBands(List.of(region), place)) {
+            long[] band = new long[37 * mask.wordsPerRow()];
+            int row = 0;
+            for (int rows = mask.read(band, 37); rows > 0; rows = mask.read(band, 37)) {
+                for (int y = 0; y < rows; y++, row++) {
+                    for (int x = 0; x < place.widthPx(); x++) {
+                        bits[row][x] = (band[y * mask.wordsPerRow() + x / 64] >>> 63 - x % 64 & 1) == 1;
+                    }
                 }
             }
+            assertEquals(place.heightPx(), row);
         }
-        assertEquals(place.heightPx(), row);
         return bits;
     }
 

@@ -79,7 +79,8 @@ class MakingTest {
         bench.bring("W01", WorkBench.twoPieces());
         MakeResult first = bench.make();
         assertEquals(Set.of("pieces/W01-pieces.svg", "stencils/W01-matt-1.tif", "stencils/W01-trace-1.tif", "sheets/sheet-1.pdf", "sheets/sheet-1.tif",
-                "sheets/sheet-1-proof.png", "sheets/sheet-1-tape-plan.pdf", "cards/W01-cutting-list.csv", "cards/making-record.txt"), named(made(first)));
+                "sheets/sheet-1-proof.png", "sheets/sheet-1-tape-plan.pdf", "cards/W01-cutting-list.csv", "cards/W01-cutline.pdf",
+                "cards/W01-patterns.pdf", "cards/making-record.txt"), named(made(first)));
         Map<String, Long> recorded = records();
         Map<String, String> hashes = bench.hashes();
 
