@@ -118,6 +118,9 @@ public final class MakeCommand implements BenchCommand {
                     ? " and making-record.txt: what was made from what, with every setting"
                     : ""));
         }
+        if (holds(result, "bed plan")) {
+            words.add("  beds/       for each stencil its bed at true size (PDF): where the pieces lie under the screen, stops and register crosses");
+        }
         words.add("Each made thing is also recorded in " + commission.path().resolve("records") + ".");
         return words;
     }

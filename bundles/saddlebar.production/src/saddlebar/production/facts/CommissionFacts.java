@@ -15,17 +15,19 @@ import saddlebar.model.units.Require;
  * @param title      for labels
  * @param number     the studio's number for it, may be empty
  * @param papers     sizes of sheets in use
+ * @param printer    the one that the sheets go to
  * @param sheetGapMm between stencils on a sheet
  * @param windows    those to make
  * @param problems   what was found while reading the model, such as a layer without paint
  */
-public record CommissionFacts(Path folder, String title, String number, List<PaperFacts> papers, double sheetGapMm, List<WindowFacts> windows,
+public record CommissionFacts(Path folder, String title, String number, List<PaperFacts> papers, PrinterFacts printer, double sheetGapMm, List<WindowFacts> windows,
         List<Problem> problems) {
     public CommissionFacts {
         Objects.requireNonNull(folder, "folder");
         Require.text("title", title);
         Objects.requireNonNull(number, "number");
         papers = List.copyOf(papers);
+        Objects.requireNonNull(printer, "printer");
         Require.within("sheetGapMm", sheetGapMm, 0, 100);
         windows = List.copyOf(windows);
         problems = List.copyOf(problems);

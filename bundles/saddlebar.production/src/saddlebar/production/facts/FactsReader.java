@@ -63,7 +63,7 @@ public final class FactsReader {
         }
         List<WindowFacts> windows = commission.getWindows().stream().filter(w -> wanted.isEmpty() || wanted.contains(w.getName())).map(this::window)
                 .sorted(Comparator.comparing(WindowFacts::name)).toList();
-        return new CommissionFacts(folder, orElse(commission.getTitle(), "Untitled"), orElse(commission.getNumber(), ""), papers(),
+        return new CommissionFacts(folder, orElse(commission.getTitle(), "Untitled"), orElse(commission.getNumber(), ""), papers(), printer(),
                 commission.getSheetGapMm() > 0 ? commission.getSheetGapMm() : USUAL_SHEET_GAP_MM, windows, problems);
     }
 
@@ -82,6 +82,21 @@ public final class FactsReader {
             tell("no-paper", commission.getTitle(), "no sheet size is in use, so no sheet can be laid out; name one, for instance letter or a4");
         }
         return papers;
+    }
+
+    /** The studio's first printer: the one that is meant where none is chosen. */
+    private PrinterFacts printer() {
+        Studio studio = commission.getStudio();
+        if (studio == null || studio.getPrinters().isEmpty()) {
+            return PrinterFacts.TRUE;
+        }
+        Printer printer = studio.getPrinters().get(0);
+        if (Math.abs(printer.getScaleX() - 1) > 0.05 || Math.abs(printer.getScaleY() - 1) > 0.05) {
+            throw new Refusal("printer " + printer.getName(),
+                    "its measured scale is " + printer.getScaleX() + " across and " + printer.getScaleY() + " down, which no printer does",
+                    "print a sheet at full size, measure it again, and enter measured length over wanted length, near 1");
+        }
+        return new PrinterFacts(orElse(printer.getName(), ""), printer.getScaleX(), printer.getScaleY());
     }
 
     private WindowFacts window(Window window) {

@@ -294,9 +294,13 @@ public final class Making {
             List<Callable<MadeList>> printed = new ArrayList<>();
             panels.stream().filter(panel -> request.wants(panel.placed().window().name()))
                     .forEach(panel -> printed.addAll(trueSize.jobs(panel, request.afresh(), work)));
+            BedStep beds = new BedStep(made, index, SOFTWARE);
+            planned.stream().filter(stencil -> request.wants(stencil.layer().placed().window().name()))
+                    .forEach(stencil -> printed.add(() -> beds.run(stencil, request.afresh())));
             for (MadeList list : crew.all(printed)) {
                 enter(list, cards);
             }
+            index.forgetOthers("beds/", new HashSet<>(planned.stream().map(BedStep::file).toList()));
             if (request.windows().isEmpty()) {
                 enter(step.write("making record", "cards/making-record.txt", MakingRecord.text(commission, panels, stencils, sheets, processes),
                         request.afresh()), cards);

@@ -10,6 +10,8 @@ import java.util.Optional;
 import saddlebar.model.file.Hashes;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.CommissionFacts;
+import saddlebar.production.facts.PrinterFacts;
+import saddlebar.stencil.BitBands;
 import saddlebar.stencil.code.BitonalSettings;
 import saddlebar.stencil.code.BitonalTiff;
 import saddlebar.stencil.code.CodedBits;
@@ -18,9 +20,11 @@ import saddlebar.stencil.process.Face;
 import saddlebar.stencil.process.StencilProcess;
 import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.process.TonerSide;
+import saddlebar.stencil.sheet.CompensatedBands;
 import saddlebar.stencil.sheet.ComposedSheet;
 import saddlebar.stencil.sheet.Paper;
 import saddlebar.stencil.sheet.PlacedStencil;
+import saddlebar.stencil.sheet.PrinterFit;
 import saddlebar.stencil.sheet.SheetLabel;
 import saddlebar.stencil.sheet.SheetPlan;
 import saddlebar.stencil.sheet.SheetProof;
@@ -54,7 +58,8 @@ final class SheetStep {
         List<String> files = List.of(sheet.file() + ".tif", sheet.file() + ".pdf", sheet.file() + "-proof.png", sheet.file() + "-tape-plan.pdf");
         String key = ContentKey.of("sheet", commission.label(), sheet.number(), sheet.of(), sheet.paper(), sheet.processKey(), sheet.tonerSide(), sheet.dpi(),
                 sheet.stencils().stream().map(laid -> laid.stencil().label() + " " + laid.xMm() + " " + laid.yMm() + " " + laid.quarterTurns() + " "
-                        + stencils.get(laid.stencil().label()).sha256OfBits()).toList());
+                        + stencils.get(laid.stencil().label()).sha256OfBits()).toList(),
+                commission.printer().isTrue() ? "" : commission.printer());
         List<String> kept = new ArrayList<>();
         for (String file : files) {
             Optional<MadeFileFacts> facts = afresh ? Optional.empty() : index.kept(file, key);
@@ -70,7 +75,7 @@ final class SheetStep {
         BitonalSettings settings = BitonalSettings.at(sheet.dpi()).withTitle(title).withDescription(description(sheet, stencils)).withSoftware(software)
                 .replacing(true).onThreads(1);
         Path tiff = made.resolve(files.get(0));
-        try (CodedBits coded = CodedBits.of(ComposedSheet.of(plan), tiff, settings, work)) {
+        try (CodedBits coded = CodedBits.of(composed(plan, sheet, commission.printer()), tiff, settings, work)) {
             BitonalTiff.write(coded, tiff, settings, work.part(0, plan.heightPx()));
             SheetPdf.write(coded, made.resolve(files.get(1)), settings, work.part(0, plan.heightPx()));
         }
@@ -83,6 +88,19 @@ final class SheetStep {
             index.enter(file, key, sha256, Map.of());
         }
         return new MadeSheet(sheet, key, files, sha256s, true, (System.nanoTime() - begun) / 1e9);
+    }
+
+    /** The sheet, bent the other way than its printer bends it, so that what was printed on different days registers. */
+    private static BitBands composed(SheetPlan plan, LaidSheet sheet, PrinterFacts printer) throws IOException {
+        BitBands plain = ComposedSheet.of(plan);
+        if (printer.isTrue()) {
+            return plain;
+        }
+        boolean turned = sheet.paper().widthMm() > sheet.paper().heightMm(); // fed upright all the same
+        PrinterFit fit = turned
+                ? new PrinterFit(printer.downScale(), printer.acrossScale(), 0)
+                : new PrinterFit(printer.acrossScale(), printer.downScale(), 0);
+        return new CompensatedBands(plain, fit, plan.process().printsWhite());
     }
 
     private static Paper paper(LaidSheet sheet) {

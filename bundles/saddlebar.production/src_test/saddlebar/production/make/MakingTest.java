@@ -80,7 +80,7 @@ class MakingTest {
         MakeResult first = bench.make();
         assertEquals(Set.of("pieces/W01-pieces.svg", "stencils/W01-matt-1.tif", "stencils/W01-trace-1.tif", "sheets/sheet-1.pdf", "sheets/sheet-1.tif",
                 "sheets/sheet-1-proof.png", "sheets/sheet-1-tape-plan.pdf", "cards/W01-cutting-list.csv", "cards/W01-cutline.pdf",
-                "cards/W01-patterns.pdf", "cards/making-record.txt"), named(made(first)));
+                "cards/W01-patterns.pdf", "beds/W01-matt-1-bed.pdf", "beds/W01-trace-1-bed.pdf", "cards/making-record.txt"), named(made(first)));
         Map<String, Long> recorded = records();
         Map<String, String> hashes = bench.hashes();
 
@@ -148,11 +148,28 @@ class MakingTest {
         bench.make(new MakeRequest(List.of(), Stage.SHEETS, false, 1), Work.UNWATCHED);
         assertEquals(Set.of("pieces", "plans", "stencils", "sheets"), folders());
         bench.make();
-        assertEquals(Set.of("pieces", "plans", "stencils", "sheets", "cards"), folders());
+        assertEquals(Set.of("pieces", "plans", "stencils", "sheets", "cards", "beds"), folders());
     }
 
     private Set<String> folders() throws IOException {
         return bench.hashes().keySet().stream().map(file -> file.substring(0, file.indexOf('/'))).collect(Collectors.toSet());
+    }
+
+    /** A printer that stretches has its sheets shrunk, and nothing else is made again. */
+    @Test
+    void aMeasuredPrinterChangesItsSheetsOnly() throws IOException {
+        bench.bring("W01", WorkBench.twoPieces());
+        bench.make();
+        Map<String, String> before = bench.hashes();
+        bench.edit(open -> open.commission().getStudio().getPrinters().get(0).setScaleX(1.01));
+        Set<String> made = made(bench.make());
+        assertEquals(Set.of("sheets/sheet-1.tif", "sheets/sheet-1.pdf", "sheets/sheet-1-proof.png", "sheets/sheet-1-tape-plan.pdf", "cards/making-record.txt"),
+                named(made));
+        String tiff = made.stream().filter(file -> file.endsWith(".tif")).findFirst().orElseThrow();
+        assertFalse(before.get(tiff).equals(bench.hashes().get(tiff)), "the bits are as they were");
+        bench.edit(open -> open.commission().getStudio().getPrinters().get(0).setScaleX(1.3));
+        Refusal refusal = assertThrows(Refusal.class, bench::make);
+        assertTrue(refusal.getMessage().contains("1.3") && refusal.getMessage().contains("measure"), refusal.getMessage());
     }
 
     @Test
