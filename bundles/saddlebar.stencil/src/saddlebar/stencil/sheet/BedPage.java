@@ -28,8 +28,9 @@ import saddlebar.stencil.code.OutputFile;
 
 /**
  * The plan of a bed at true size, one PDF page to glue on its board: the outline of each piece where it lies under the stencil, two stops against its
- * lower side and one against its left (three points hold a flat thing in its plane), and a register cross at each corner of the stencil. As seen from
- * above, so the interior face up; mirror it for a face that is printed from the other side.
+ * lower side and one against its left (three points hold a flat thing in its plane), and a register cross at each corner of the stencil. A stop that would
+ * stand where another piece lies is left out: pieces side by side hold one another, with a strip as thick as the gap between them. As seen from above, so
+ * the interior face up; mirror it for a face that is printed from the other side.
  */
 public final class BedPage {
     private static final double STOP_MM = 5;
@@ -148,24 +149,36 @@ public final class BedPage {
                 drawing.fill(MarkShapes.register(new RectMm(dx + x - CROSS_MM / 2, dy + y - CROSS_MM / 2, CROSS_MM, CROSS_MM), LINE_MM), TapeDrawing.INK);
             }
         }
-        for (BedPiece piece : pieces) {
-            Path2D outline = new Path2D.Double();
-            for (int ring = 0; ring < piece.outlineMm().rings(); ring++) {
-                double[] points = piece.outlineMm().ring(ring);
-                outline.moveTo(dx + points[0], dy + points[1]);
-                for (int i = 2; i < points.length; i += 2) {
-                    outline.lineTo(dx + points[i], dy + points[i + 1]);
-                }
-                outline.closePath();
-            }
+        List<Path2D> outlines = pieces.stream().map(piece -> outline(piece, dx, dy)).toList();
+        for (int i = 0; i < pieces.size(); i++) {
+            BedPiece piece = pieces.get(i);
+            Path2D outline = outlines.get(i);
             Shape line = new BasicStroke((float) LINE_MM).createStrokedShape(outline);
             drawing.fill(new Path2D.Double(line), TapeDrawing.INK);
             for (double[] stop : stops(piece.outlineMm())) {
-                drawing.fill(new RectMm(dx + stop[0] - STOP_MM / 2, dy + stop[1] - STOP_MM / 2, STOP_MM, STOP_MM), TapeDrawing.GLASS);
-                drawing.frame(new RectMm(dx + stop[0] - STOP_MM / 2, dy + stop[1] - STOP_MM / 2, STOP_MM, STOP_MM), LINE_MM, TapeDrawing.INK);
+                RectMm square = new RectMm(dx + stop[0] - STOP_MM / 2, dy + stop[1] - STOP_MM / 2, STOP_MM, STOP_MM);
+                boolean taken = outlines.stream().anyMatch(other -> other != outline
+                        && other.intersects(square.xMm(), square.yMm(), square.widthMm(), square.heightMm()));
+                if (!taken) {
+                    drawing.fill(square, TapeDrawing.GLASS);
+                    drawing.frame(square, LINE_MM, TapeDrawing.INK);
+                }
             }
             Rectangle2D box = outline.getBounds2D();
             drawing.text(piece.number(), box.getCenterX() - font.widthMm(piece.number(), EM_MM) / 2, box.getCenterY() + EM_MM / 3, EM_MM, TapeDrawing.INK);
         }
+    }
+
+    private static Path2D outline(BedPiece piece, double dx, double dy) {
+        Path2D outline = new Path2D.Double();
+        for (int ring = 0; ring < piece.outlineMm().rings(); ring++) {
+            double[] points = piece.outlineMm().ring(ring);
+            outline.moveTo(dx + points[0], dy + points[1]);
+            for (int i = 2; i < points.length; i += 2) {
+                outline.lineTo(dx + points[i], dy + points[i + 1]);
+            }
+            outline.closePath();
+        }
+        return outline;
     }
 }
