@@ -1,0 +1,2 @@
+/** The sources of cost, the estimate, the quote, and what it came to. */
+package saddlebar.materials.cost;

@@ -1,0 +1,2 @@
+/** What is to be made, as values read from the commission. */
+package saddlebar.materials.job;

@@ -1,0 +1,2 @@
+/** Foil, solder, came, bars, weight and handling of a panel. */
+package saddlebar.materials.metal;
