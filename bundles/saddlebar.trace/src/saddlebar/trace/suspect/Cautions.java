@@ -44,5 +44,5 @@ final class Cautions {
     }
 
     /** The factor that names people. */
-    static final String PERSON = "person";
+    static final String PERSON = "who";
 }

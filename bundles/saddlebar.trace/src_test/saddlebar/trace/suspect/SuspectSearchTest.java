@@ -23,7 +23,7 @@ class SuspectSearchTest {
         for (int i = 0; i < units; i++) {
             int mix = random.nextInt(20);
             Map<String, String> factors = Map.of("screen", "S" + random.nextInt(12), "mix", "M" + mix, "firing", "F" + random.nextInt(15), "place",
-                    "P" + random.nextInt(9), "person", "N" + random.nextInt(3), "day", "D" + (random.nextInt(4) == 0 ? random.nextInt(20) : mix));
+                    "P" + random.nextInt(9), "who", "N" + random.nextInt(3), "day", "D" + (random.nextInt(4) == 0 ? random.nextInt(20) : mix));
             boolean met = cause != null && cause.name().equals(factors.get(cause.factor()));
             boolean bad = random.nextDouble() < (met ? withCause : usual);
             work.add(new WorkUnit("u" + i, bad, factors, Map.of("peakC", 640 + 10 * random.nextGaussian() + (bad ? 0 : 4), "humidity", random.nextDouble())));
@@ -109,7 +109,7 @@ class SuspectSearchTest {
         List<WorkUnit> allBad = IntStream.range(0, 9).mapToObj(i -> new WorkUnit("u" + i, true, Map.of("mix", "M" + i % 2), Map.of())).toList();
         assertTrue(search.among(allBad).cautions().get(0).startsWith("Every one of 9"));
         List<WorkUnit> byName = IntStream.range(0, 60)
-                .mapToObj(i -> new WorkUnit("u" + i, i < 15, Map.of("person", i < 20 ? "A" : "B", "mix", "M" + i % 3), Map.of()))
+                .mapToObj(i -> new WorkUnit("u" + i, i < 15, Map.of("who", i < 20 ? "A" : "B", "mix", "M" + i % 3), Map.of()))
                 .toList();
         assertTrue(search.among(byName).cautions().stream().anyMatch(words -> words.contains("not who is at fault")));
     }

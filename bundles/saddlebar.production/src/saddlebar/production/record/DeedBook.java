@@ -1,0 +1,188 @@
+package saddlebar.production.record;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+import saddlebar.model.commission.CommissionFactory;
+import saddlebar.model.commission.DesignLayer;
+import saddlebar.model.commission.LayerRole;
+import saddlebar.model.commission.Panel;
+import saddlebar.model.commission.Piece;
+import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Refusal;
+import saddlebar.model.problem.Severity;
+import saddlebar.model.store.CommissionFolder;
+import saddlebar.model.store.RecordDraft;
+import saddlebar.model.store.RecordKind;
+
+/**
+ * Enters deeds into a commission's record: each window, piece and layer that a deed names is looked up, and the record holds both the person's words and the
+ * ids, so that it can be read in any later year. Nothing is appended unless every deed can be.
+ */
+public final class DeedBook {
+    /** Words for what can be wrong with fired paint on glass (words of the trade; common practice, no source). Others are taken in with a warning. */
+    public static final List<String> DEFECTS = List.of("band", "burned out", "blister", "crack", "dirt", "faint", "matt rubs off", "missing", "out of register",
+            "pinholes", "scratch", "smear", "stain wrong", "thin", "too dark", "chipped");
+    public static final List<String> SEVERITIES = List.of("light", "middle", "heavy");
+
+    private final CommissionFolder folder;
+    private final boolean create;
+    private final List<Problem> warnings = new ArrayList<>();
+    private final List<String> created = new ArrayList<>();
+
+    /** @param create whether windows, pieces and layers that an old notebook names and the commission lacks are made */
+    public DeedBook(CommissionFolder folder, boolean create) {
+        this.folder = folder;
+        this.create = create;
+    }
+
+    /** What happened on entering. */
+    public record Entered(int records, List<String> created, List<Problem> warnings, List<Refusal> refused) {
+        public Entered {
+            created = List.copyOf(created);
+            warnings = List.copyOf(warnings);
+            refused = List.copyOf(refused);
+        }
+    }
+
+    /**
+     * Looks every deed up, and appends all of them if none is refused. Without {@code write} nothing is appended and nothing saved.
+     *
+     * @param write false for a trial
+     */
+    public Entered enter(List<Deed> deeds, boolean write) throws IOException {
+        List<RecordDraft> drafts = new ArrayList<>();
+        List<Refusal> refused = new ArrayList<>();
+        for (Deed deed : deeds) {
+            try {
+                drafts.add(draft(deed));
+            } catch (Refusal refusal) {
+                refused.add(refusal);
+            }
+        }
+        if (write && refused.isEmpty()) {
+            if (!created.isEmpty()) {
+                folder.save();
+            }
+            folder.records().append(drafts);
+        }
+        return new Entered(refused.isEmpty() ? drafts.size() : 0, created, warnings, refused);
+    }
+
+    private RecordDraft draft(Deed deed) throws IOException {
+        Map<String, Object> settings = new LinkedHashMap<>();
+        List<String> used = new ArrayList<>();
+        deed.words().forEach((column, word) -> settings.put(column,
+                column.equals("peak_c") || column.equals("humidity") || column.equals("pull") && word.matches("\\d+(\\.\\d+)?")
+                        ? (Object) DeedReader.number(deed.where(), column, word)
+                        : word));
+        settings.remove("note");
+        if (!deed.word("window").isEmpty()) {
+            ids(deed, settings, used);
+        }
+        if (deed.kind().equals("defect")) {
+            settings.put("defectKind", deed.word("defect"));
+            known(deed, "defect", DEFECTS);
+            known(deed, "severity", SEVERITIES);
+        }
+        RecordDraft draft = RecordDraft.of(RecordKind.ofKey(deed.kind()).orElseThrow()).at(deed.when()).using(used).with(settings).noting(deed.word("note"));
+        return deed.who().isEmpty() ? draft : draft.by(deed.who());
+    }
+
+    private void known(Deed deed, String column, List<String> catalogue) {
+        String word = deed.word(column);
+        if (!word.isEmpty() && !catalogue.contains(word)) {
+            warnings.add(Problem.of("word-not-in-catalogue", Severity.NOTE, deed.where(), "'" + word + "' is no " + column + " of the catalogue ("
+                    + String.join(", ", catalogue) + "); it is taken in as it stands"));
+        }
+    }
+
+    private void ids(Deed deed, Map<String, Object> settings, List<String> used) throws IOException {
+        Window window = window(deed);
+        settings.put("windowId", window.getId());
+        if (deed.word("piece").isEmpty()) {
+            return;
+        }
+        Piece piece = piece(deed, window);
+        settings.put("pieceId", piece.getId());
+        settings.put("pieceIds", List.of(piece.getId()));
+        used.add(piece.getId());
+        if (!deed.word("layer").isEmpty()) {
+            DesignLayer layer = layer(deed, piece.getPanel());
+            settings.put("layerId", layer.getId());
+            used.add(layer.getId());
+        }
+    }
+
+    private Window window(Deed deed) throws IOException {
+        String name = deed.word("window");
+        Optional<Window> found = folder.window(name);
+        if (found.isPresent()) {
+            return found.get();
+        }
+        if (!create) {
+            throw new Refusal(deed.where(), "there is no window " + name, "take one of " + String.join(", ", folder.windowNames()) + ", or give --create");
+        }
+        created.add("window " + name);
+        return folder.addWindow(name, "");
+    }
+
+    private Piece piece(Deed deed, Window window) {
+        String word = deed.word("piece");
+        int number;
+        try {
+            number = Integer.parseInt(word);
+        } catch (NumberFormatException e) {
+            throw new Refusal(deed.where(), "piece '" + word + "' is no number", "write the number that stands on the cutline", e);
+        }
+        for (Panel panel : window.getPanels()) {
+            for (Piece piece : panel.getPieces()) {
+                if (piece.getNumber() == number) {
+                    return piece;
+                }
+            }
+        }
+        if (!create || number < 1) {
+            throw new Refusal(deed.where(), "window " + window.getName() + " has no piece " + number, "mend the number, or give --create");
+        }
+        Piece piece = CommissionFactory.eINSTANCE.createPiece();
+        piece.setNumber(number);
+        panel(window).getPieces().add(piece);
+        created.add("piece " + window.getName() + "/" + number);
+        return piece;
+    }
+
+    private static Panel panel(Window window) {
+        if (window.getPanels().isEmpty()) {
+            window.getPanels().add(CommissionFactory.eINSTANCE.createPanel());
+        }
+        return window.getPanels().get(0);
+    }
+
+    private DesignLayer layer(Deed deed, Panel panel) {
+        String name = deed.word("layer");
+        for (DesignLayer layer : panel.getLayers()) {
+            if (name.equalsIgnoreCase(layer.getName())) {
+                return layer;
+            }
+        }
+        if (!create) {
+            throw new Refusal(deed.where(), "window " + panel.getWindow().getName() + " has no layer '" + name + "'", "take one of "
+                    + String.join(", ", panel.getLayers().stream().map(DesignLayer::getName).toList()) + ", or give --create");
+        }
+        DesignLayer layer = CommissionFactory.eINSTANCE.createDesignLayer();
+        layer.setName(name);
+        layer.setByHand(true); // an old notebook tells what was printed, not from which drawing
+        LayerRole role = LayerRole.get(name.toLowerCase(Locale.ROOT));
+        layer.setRole(role == null || role == LayerRole.CUTLINE ? LayerRole.MATT : role);
+        panel.getLayers().add(layer);
+        created.add("layer " + panel.getWindow().getName() + " " + name);
+        return layer;
+    }
+}
