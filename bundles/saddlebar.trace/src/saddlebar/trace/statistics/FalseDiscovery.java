@@ -23,7 +23,7 @@ public final class FalseDiscovery {
             if (!(p[falling[i]] >= 0 && p[falling[i]] <= 1)) {
                 throw new IllegalArgumentException("p must lie within 0 to 1, not " + p[falling[i]]);
             }
-            least = Math.min(least, p[falling[i]] * n / (n - i));
+            least = Math.min(least, Math.max(p[falling[i]], p[falling[i]] * n / (n - i))); // rounding must not bring it below p
             adjusted[falling[i]] = least;
         }
         return adjusted;

@@ -85,7 +85,7 @@ public record SuspectSearch(double falseShare, int fewest) {
             held.add(lead);
         }
         while (!guilty.isEmpty()) {
-            done.add(next(guilty, held, sets, exposures));
+            done.add(next(guilty, held, sets, exposures, sorted.size()));
         }
         sorted.stream().filter(s -> s.adjusted() > falseShare).forEach(done::add);
         return done;
@@ -99,25 +99,26 @@ public record SuspectSearch(double falseShare, int fewest) {
             BitSet others = sets.get(guilty.get(other));
             StratifiedOdds leadWithin = StratifiedOdds.of(exposures.strata(leads, List.of(others)));
             StratifiedOdds otherWithin = StratifiedOdds.of(exposures.strata(others, List.of(leads)));
-            if (leadWithin.informative() > 0 && !grave(leadWithin) && grave(otherWithin)) {
+            if (leadWithin.informative() > 0 && !grave(leadWithin, falseShare) && grave(otherWithin, falseShare)) {
                 lead = other;
             }
         }
         return lead;
     }
 
-    private static boolean grave(StratifiedOdds odds) {
-        return odds.p() <= 0.05 && odds.oddsRatio().value() > 1;
+    private static boolean grave(StratifiedOdds odds, double most) {
+        return odds.p() <= most && odds.oddsRatio().value() > 1;
     }
 
     /** Of those left, the one that is clearest with the held ones fixed; when none is left that way, the clearest of all. */
-    private static Suspect next(List<Suspect> guilty, List<Suspect> held, Map<Suspect, BitSet> sets, Exposures exposures) {
+    private Suspect next(List<Suspect> guilty, List<Suspect> held, Map<Suspect, BitSet> sets, Exposures exposures, int tested) {
+        double most = falseShare * (held.size() + 1) / tested; // as the step-up rule asks of the next in the list
         List<BitSet> fixed = held.stream().map(sets::get).toList();
         List<Level> by = held.stream().flatMap(s -> s.levels().stream()).toList();
         int best = -1;
         List<StratifiedOdds> within = guilty.stream().map(s -> StratifiedOdds.of(exposures.strata(sets.get(s), fixed))).toList();
         for (int i = 0; i < guilty.size(); i++) {
-            if (grave(within.get(i)) && (best < 0 || within.get(i).p() < within.get(best).p())) {
+            if (grave(within.get(i), most) && (best < 0 || within.get(i).p() < within.get(best).p())) {
                 best = i;
             }
         }
