@@ -43,8 +43,8 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
             double buyG, boolean gold, List<Integer> bowlsOfSeveralLots) {
     }
 
-    record PanelRow(String panel, int alike, double glassG, double metalG, double cementG, double massG, double liftingIndex, String handling, List<Double> barsMm,
-            int ties) {
+    record PanelRow(String panel, int alike, double glassG, double metalG, double cementG, double massG, double liftingIndex, String handling,
+            List<Double> barsMm, int ties) {
     }
 
     record CutRow(String stock, double stockMm, int lengths, int lowerBound, boolean proven, List<PatternRow> patterns) {

@@ -44,7 +44,7 @@ public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, L
                 if (panel.pieces().isEmpty()) {
                     continue;
                 }
-                Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.place());
+                Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.barRule());
                 double mass = panel.weight().totalKg();
                 rows.add(new Row(panel.name(), window.alike(), panel.weight(), LiftingLimit.PANEL.index(mass), LiftingLimit.PANEL.handling(mass), bars));
                 bars.heightsMm().forEach(height -> order(orders, job.studio().bar().name(), bars.barMm(), window.alike()));
