@@ -74,7 +74,8 @@ public final class JobReader {
         if (sheets.isEmpty()) { // not laid out yet: a sheet a screen
             long screens = commission.getWindows().stream().flatMap(window -> window.getPanels().stream()).flatMap(panel -> panel.getLayers().stream())
                     .filter(layer -> painted(layer) && !layer.isByHand()).mapToLong(layer -> Math.max(1, layer.getStencils().stream()
-                            .filter(stencil -> !stencil.isRetired()).count())).sum();
+                            .filter(stencil -> !stencil.isRetired()).count()))
+                    .sum();
             if (screens > 0 && !commission.getPapers().isEmpty()) {
                 sheets.add(new SheetJob("fused film", commission.getPapers().get(0), (int) screens));
                 assumed.add("The sheets are not laid out yet; one " + commission.getPapers().get(0) + " sheet a screen is taken. Run make first.");
