@@ -50,8 +50,7 @@ public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, L
                 bars.heightsMm().forEach(height -> order(orders, job.studio().bar().name(), bars.barMm(), window.alike()));
                 if (panel.leaded()) {
                     panel.jointsMm().forEach(joint -> order(orders, panel.joints().name(), joint, window.alike()));
-                    order(orders, panel.joints().name(), panel.widthMm(), 2 * window.alike());
-                    order(orders, panel.joints().name(), panel.heightMm(), 2 * window.alike());
+                    panel.frameMm().forEach(side -> order(orders, panel.joints().name(), side, window.alike()));
                 } else {
                     foil.merge(panel.joints().name(), FoilNeed.of(panel.perimetersMm()).totalM() * window.alike(), Double::sum);
                 }

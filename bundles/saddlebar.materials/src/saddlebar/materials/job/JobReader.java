@@ -106,12 +106,13 @@ public final class JobReader {
         double[] size = size(panel.getOutline(), pieces);
         JoinKind kind = panel.eIsSet(CommissionPackage.Literals.PANEL__JOIN) ? panel.getJoin() : commission.getJoin();
         boolean leaded = kind == JoinKind.LEAD;
+        double areaM2 = pieces.stream().mapToDouble(piece -> piece.getFace().areaMm2()).sum() / 1e6;
         List<PieceJob> jobs = pieces.stream().map(piece -> piece(window, label, piece)).toList();
         if (pieces.isEmpty()) {
             assumed.add(label + " has no pieces yet; bring its artwork.");
         }
-        return new PanelJob(label, leaded, joints(panel, leaded), solder(), size[0], size[1], lengths.edgeMm(), lengths.innerMm(), lengths.jointsMm(), jobs,
-                panel.getLayers().stream().filter(JobReader::painted).map(layer -> layer(label, layer, pieces)).toList());
+        return new PanelJob(label, leaded, joints(panel, leaded), solder(), size[0], size[1], areaM2, lengths.edgeMm(), lengths.innerMm(),
+                lengths.jointsMm(), jobs, panel.getLayers().stream().filter(JobReader::painted).map(layer -> layer(label, layer, pieces)).toList());
     }
 
     private static boolean painted(DesignLayer layer) {
