@@ -61,24 +61,25 @@ public final class JobReader {
     private CostJob read(List<Window> windows) {
         StudioJob studioJob = new StudioReader(studio, records, assumed).read();
         List<WindowJob> jobs = windows.stream().sorted(Comparator.comparing(Window::getName)).map(this::window).toList();
-        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets(), assumed);
+        List<SheetJob> sheets = sheets(jobs);
+        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets, assumed);
     }
 
-    private List<SheetJob> sheets() {
+    private List<SheetJob> sheets(List<WindowJob> windows) {
         Map<String, Map<String, Integer>> counts = new TreeMap<>();
         for (Sheet sheet : commission.getSheets()) {
             counts.computeIfAbsent(material(sheet.getProcessKey()), key -> new TreeMap<>()).merge(sheet.getPaper(), 1, Integer::sum);
         }
         List<SheetJob> sheets = new ArrayList<>();
         counts.forEach((material, papers) -> papers.forEach((paper, count) -> sheets.add(new SheetJob(material, paper, count))));
-        if (sheets.isEmpty()) { // not laid out yet: a sheet a screen
-            long screens = commission.getWindows().stream().flatMap(window -> window.getPanels().stream()).flatMap(panel -> panel.getLayers().stream())
-                    .filter(layer -> painted(layer) && !layer.isByHand()).mapToLong(layer -> Math.max(1, layer.getStencils().stream()
-                            .filter(stencil -> !stencil.isRetired()).count()))
-                    .sum();
-            if (screens > 0 && !commission.getPapers().isEmpty()) {
-                sheets.add(new SheetJob("fused film", commission.getPapers().get(0), (int) screens));
-                assumed.add("The sheets are not laid out yet; one " + commission.getPapers().get(0) + " sheet a screen is taken. Run make first.");
+        if (sheets.isEmpty() && !commission.getPapers().isEmpty()) { // not laid out yet: a sheet a screen
+            Map<String, Integer> screens = new TreeMap<>();
+            windows.stream().flatMap(window -> window.panels().stream()).flatMap(panel -> panel.layers().stream()).filter(layer -> layer.screens() > 0)
+                    .forEach(layer -> screens.merge(layer.material(), layer.screens(), Integer::sum));
+            String paper = commission.getPapers().get(0);
+            screens.forEach((material, count) -> sheets.add(new SheetJob(material, paper, count)));
+            if (!screens.isEmpty()) {
+                assumed.add("The sheets are not laid out yet; one " + paper + " sheet a screen is taken. Run make first.");
             }
         }
         return sheets;
