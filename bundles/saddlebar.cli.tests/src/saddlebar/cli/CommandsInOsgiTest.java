@@ -83,7 +83,7 @@ class CommandsInOsgiTest {
     @Test
     void everyCommandIsThere() throws InvalidSyntaxException {
         assertEquals(0, run("--help"));
-        for (String command : List.of("bring", "check", "fire", "gang", "make", "new", "pieces", "screen", "status")) {
+        for (String command : List.of("bring", "check", "cost", "fire", "gang", "make", "new", "pieces", "screen", "status")) {
             assertTrue(out.toString().contains("\n  " + command + " "), command + " is missing in:\n" + out);
         }
     }

@@ -43,8 +43,8 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
             double buyG, boolean gold, List<Integer> bowlsOfSeveralLots) {
     }
 
-    record PanelRow(String panel, int alike, double glassG, double metalG, double cementG, double massG, double liftingIndex, String handling, List<Double> barsMm,
-            int ties) {
+    record PanelRow(String panel, int alike, double glassG, double metalG, double cementG, double massG, double liftingIndex, String handling,
+            List<Double> barsMm, int ties) {
     }
 
     record CutRow(String stock, double stockMm, int lengths, int lowerBound, boolean proven, List<PatternRow> patterns) {
@@ -104,7 +104,7 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
     private static PanelRow panel(PanelList.Row row) {
         return new PanelRow(row.panel(), row.alike(), tenth(1000 * row.weight().glassKg()), tenth(1000 * row.weight().metalKg()),
                 tenth(1000 * row.weight().cementKg()), tenth(1000 * row.weight().totalKg()), Math.rint(row.liftingIndex() * 100) / 100, row.handling(),
-                row.bars().heightsMm(), row.bars().ties());
+                row.bars().heightsMm().stream().map(CostAnswer::tenth).toList(), row.bars().ties());
     }
 
     private static Map<String, Double> foil(PanelList panels) {
@@ -163,7 +163,7 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
         }
         foilMetres.forEach((name, metres) -> words.add(String.format(Locale.ROOT, "Foil %s: %.1f m", name, metres)));
         for (CutRow row : cuts) {
-            words.add(String.format(Locale.ROOT, "Cut %s from %d lengths of %.0f mm (at least %d are needed):", row.stock(), row.lengths(), row.stockMm(),
+            words.add(String.format(Locale.ROOT, "Cut %s: %d x %.0f mm of stock (no plan needs fewer than %d):", row.stock(), row.lengths(), row.stockMm(),
                     row.lowerBound()));
             row.patterns().forEach(pattern -> words.add("  " + pattern.times() + " x " + pattern.lengthsMm()));
         }

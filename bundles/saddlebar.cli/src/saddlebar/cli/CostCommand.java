@@ -37,9 +37,9 @@ import saddlebar.model.store.CommissionFolder;
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
 @Command(name = "cost", sortOptions = false, description = {"Estimates what a commission costs, and sets what it came to against that.",
         "Prices are the studio's: put in your own before you quote. Lists paint to mix and buy, metal to cut, and what panels weigh."},
-        footer = {"", "Document of --json: commission, currency, day; lines (source, what, window, quantity, unit, unitPrice, amount); cost, overhead, margin, net, tax,",
-                "total; range (low, likely, high, runs, seed); deposits; paints; panels; foilMetres; cuts; quote; actual; variance (source, estimate, actual,",
-                "price, quantity, total); assumed; cautions. Money as decimal strings.",
+        footer = {"", "Document of --json: commission, currency, day; lines (source, what, window, quantity, unit, unitPrice, amount); cost,",
+                "overhead, margin, net, tax, total; range (low, likely, high, runs, seed); deposits; paints; panels; foilMetres; cuts;",
+                "quote; actual; variance (source, estimate, actual, price, quantity, total); assumed; cautions. Money as decimal strings.",
                 "", "Example: saddlebar cost demo-projects/first-panel --json"})
 public final class CostCommand implements BenchCommand {
     private static final long SEED = 1;

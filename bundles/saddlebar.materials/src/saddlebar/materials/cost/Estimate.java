@@ -53,8 +53,8 @@ public record Estimate(String currency, List<ReckonedLine> lines, BigDecimal cos
 
     static Estimate priced(List<ReckonedLine> lines, Prices prices, long seed) {
         Rounding rounding = prices.rounding();
-        BigDecimal overheadShare = prices.number(BookReader.OVERHEAD).orElse(BigDecimal.ZERO);
-        BigDecimal margin = prices.number(BookReader.MARGIN).orElse(BigDecimal.ZERO);
+        BigDecimal overheadShare = prices.number(BookReader.OVERHEAD, BigDecimal.ZERO, "0", "10");
+        BigDecimal margin = prices.number(BookReader.MARGIN, BigDecimal.ZERO, "0", "0.95");
         BigDecimal cost = lines.stream().map(ReckonedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
         BigDecimal overhead = rounding.cost(cost.multiply(overheadShare));
         Map<PriceKey, BigDecimal> groups = new LinkedHashMap<>();
@@ -65,7 +65,7 @@ public record Estimate(String currency, List<ReckonedLine> lines, BigDecimal cos
                 rounding.cost(Margin.priceFor(amount.multiply(BigDecimal.ONE.add(overheadShare)), margin)))));
         List<BigDecimal> nets = priceLines.stream().map(PriceLine::amount).toList();
         BigDecimal net = nets.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal tax = new Tax(prices.number(BookReader.TAX).orElse(BigDecimal.ZERO), false).on(nets, rounding);
+        BigDecimal tax = new Tax(prices.number(BookReader.TAX, BigDecimal.ZERO, "0", "1"), false).on(nets, rounding);
         BigDecimal total = net.add(tax);
         double factor = cost.signum() == 0 ? 0 : total.divide(cost, MathContext.DECIMAL64).doubleValue();
         return new Estimate(prices.currency(), List.copyOf(lines), cost, overhead, priceLines, net, tax, total,

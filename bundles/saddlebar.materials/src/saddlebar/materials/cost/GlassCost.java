@@ -32,10 +32,7 @@ public final class GlassCost implements CostSource {
 
     @Override
     public List<ReckonedLine> reckon(CostJob job, Prices prices, List<ReckonedLine> before) {
-        double yield = prices.number("yield-glass").orElse(YIELD).doubleValue();
-        if (!(yield > 0 && yield <= 1)) {
-            throw new Refusal("price book", "yield-glass is " + yield, "put in a share above 0 and at most 1, such as 0.6");
-        }
+        double yield = prices.number("yield-glass", YIELD, "0.05", "1").doubleValue();
         List<ReckonedLine> lines = new ArrayList<>();
         for (WindowJob window : job.windows()) {
             TreeMap<String, List<PieceJob>> byGlass = new TreeMap<>();

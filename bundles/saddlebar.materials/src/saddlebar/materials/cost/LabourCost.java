@@ -37,7 +37,7 @@ public final class LabourCost implements CostSource {
     @Override
     public List<ReckonedLine> reckon(CostJob job, Prices prices, List<ReckonedLine> before) {
         BigDecimal hour = prices.need("labour", "hour");
-        Learning learning = new Learning(prices.number("learning-rate").map(BigDecimal::doubleValue).orElse(Learning.CRAFT.rate()));
+        Learning learning = new Learning(prices.number("learning-rate", BigDecimal.valueOf(Learning.CRAFT.rate()), "0.5", "1").doubleValue());
         List<ReckonedLine> lines = new ArrayList<>();
         for (WindowJob window : job.windows()) {
             double alike = learning.sum(window.alike());

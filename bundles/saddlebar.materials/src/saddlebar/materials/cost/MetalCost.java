@@ -55,7 +55,7 @@ public final class MetalCost implements CostSource {
         add(lines, window, "flux", panel.areaM2(), "m2", prices.need("flux", "m2 of panel"), prices);
         String finish = panel.leaded() ? "cement" : "patina";
         add(lines, window, finish, panel.areaM2(), "m2", prices.need(finish, "m2 of panel"), prices);
-        Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.place());
+        Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.barRule());
         if (!bars.heightsMm().isEmpty()) {
             BigDecimal bar = job.studio().bar().pricePerM().orElseThrow(() -> new Refusal(job.studio().bar().name(), "it has no price",
                     "put in what a metre costs"));

@@ -44,14 +44,13 @@ public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, L
                 if (panel.pieces().isEmpty()) {
                     continue;
                 }
-                Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.place());
+                Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.barRule());
                 double mass = panel.weight().totalKg();
                 rows.add(new Row(panel.name(), window.alike(), panel.weight(), LiftingLimit.PANEL.index(mass), LiftingLimit.PANEL.handling(mass), bars));
                 bars.heightsMm().forEach(height -> order(orders, job.studio().bar().name(), bars.barMm(), window.alike()));
                 if (panel.leaded()) {
                     panel.jointsMm().forEach(joint -> order(orders, panel.joints().name(), joint, window.alike()));
-                    order(orders, panel.joints().name(), panel.widthMm(), 2 * window.alike());
-                    order(orders, panel.joints().name(), panel.heightMm(), 2 * window.alike());
+                    panel.frameMm().forEach(side -> order(orders, panel.joints().name(), side, window.alike()));
                 } else {
                     foil.merge(panel.joints().name(), FoilNeed.of(panel.perimetersMm()).totalM() * window.alike(), Double::sum);
                 }

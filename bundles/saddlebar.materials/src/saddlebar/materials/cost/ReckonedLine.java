@@ -13,7 +13,8 @@ import saddlebar.model.units.Require;
  * @param window   name of the window, empty for the whole commission
  * @param quantity as shown, to six decimals at most
  */
-public record ReckonedLine(String source, String what, String window, BigDecimal quantity, String unit, BigDecimal unitPrice, BigDecimal amount, Spread spread) {
+public record ReckonedLine(String source, String what, String window, BigDecimal quantity, String unit, BigDecimal unitPrice, BigDecimal amount,
+        Spread spread) {
     private static final int DECIMALS = 6;
 
     public ReckonedLine {

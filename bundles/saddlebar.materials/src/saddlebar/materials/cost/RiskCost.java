@@ -27,7 +27,7 @@ public final class RiskCost implements CostSource {
     @Override
     public List<ReckonedLine> reckon(CostJob job, Prices prices, List<ReckonedLine> before) {
         BigDecimal sum = before.stream().map(ReckonedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal share = prices.number("risk-share").orElse(SHARE);
+        BigDecimal share = prices.number("risk-share", SHARE, "0", "1");
         if (sum.signum() == 0 || share.signum() == 0) {
             return List.of();
         }

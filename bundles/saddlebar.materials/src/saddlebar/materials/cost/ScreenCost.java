@@ -31,7 +31,8 @@ public final class ScreenCost implements CostSource {
             int screens = layers.stream().mapToInt(LayerJob::screens).sum();
             int pulls = layers.stream().mapToInt(LayerJob::pulls).sum() * window.alike();
             if (screens > 0) {
-                lines.add(ReckonedLine.of(key(), "cleaner", window.name(), screens, "screen", prices.need("reclaim", "screen"), prices.rounding(), Spread.SURE));
+                lines.add(ReckonedLine.of(key(), "cleaner", window.name(), screens, "screen", prices.need("reclaim", "screen"), prices.rounding(),
+                        Spread.SURE));
                 prices.find("mesh-wear").ifPresent(wear -> lines.add(ReckonedLine.of(key(), "wear of mesh and blade", window.name(), pulls, "pull", wear,
                         prices.rounding(), Spread.SURE)));
             }

@@ -31,7 +31,8 @@ public final class SheetCost implements CostSource {
             if (price == null) {
                 throw new Refusal(sheet.material() + " " + sheet.paper(), "it has no price", "put in what a sheet costs");
             }
-            return ReckonedLine.of(key(), sheet.material() + " " + sheet.paper(), "", sheet.sheets(), "sheet", prices.ofStudio(price), prices.rounding(), SPREAD);
+            return ReckonedLine.of(key(), sheet.material() + " " + sheet.paper(), "", sheet.sheets(), "sheet", prices.ofStudio(price),
+                    prices.rounding(), SPREAD);
         }).toList();
     }
 }

@@ -6,12 +6,14 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 
 import saddlebar.materials.paint.PrintedArea;
 import saddlebar.model.art.OutlineMm;
 import saddlebar.model.commission.Commission;
+import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.GlassChoice;
 import saddlebar.model.commission.GlassStock;
@@ -25,6 +27,7 @@ import saddlebar.model.commission.SolderStock;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.RecordLine;
 import saddlebar.stencil.mesh.Mesh;
@@ -35,6 +38,7 @@ public final class JobReader {
     public static final double ASSUMED_COVERAGE = 0.35;
     private static final double USUAL_MESH_CM3_PER_M2 = 25;
     private static final double USUAL_FOIL_MM = 5.55625;
+    private static final int MOST_ALIKE = 10_000;
     private static final String POSITIVE_PROCESS = "film-positive";
 
     private final Commission commission;
@@ -57,23 +61,25 @@ public final class JobReader {
     private CostJob read(List<Window> windows) {
         StudioJob studioJob = new StudioReader(studio, records, assumed).read();
         List<WindowJob> jobs = windows.stream().sorted(Comparator.comparing(Window::getName)).map(this::window).toList();
-        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets(), assumed);
+        List<SheetJob> sheets = sheets(jobs);
+        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets, assumed);
     }
 
-    private List<SheetJob> sheets() {
+    private List<SheetJob> sheets(List<WindowJob> windows) {
         Map<String, Map<String, Integer>> counts = new TreeMap<>();
         for (Sheet sheet : commission.getSheets()) {
             counts.computeIfAbsent(material(sheet.getProcessKey()), key -> new TreeMap<>()).merge(sheet.getPaper(), 1, Integer::sum);
         }
         List<SheetJob> sheets = new ArrayList<>();
         counts.forEach((material, papers) -> papers.forEach((paper, count) -> sheets.add(new SheetJob(material, paper, count))));
-        if (sheets.isEmpty()) { // not laid out yet: a sheet a screen
-            long screens = commission.getWindows().stream().flatMap(window -> window.getPanels().stream()).flatMap(panel -> panel.getLayers().stream())
-                    .filter(layer -> painted(layer) && !layer.isByHand()).mapToLong(layer -> Math.max(1, layer.getStencils().stream()
-                            .filter(stencil -> !stencil.isRetired()).count())).sum();
-            if (screens > 0 && !commission.getPapers().isEmpty()) {
-                sheets.add(new SheetJob("fused film", commission.getPapers().get(0), (int) screens));
-                assumed.add("The sheets are not laid out yet; one " + commission.getPapers().get(0) + " sheet a screen is taken. Run make first.");
+        if (sheets.isEmpty() && !commission.getPapers().isEmpty()) { // not laid out yet: a sheet a screen
+            Map<String, Integer> screens = new TreeMap<>();
+            windows.stream().flatMap(window -> window.panels().stream()).flatMap(panel -> panel.layers().stream()).filter(layer -> layer.screens() > 0)
+                    .forEach(layer -> screens.merge(layer.material(), layer.screens(), Integer::sum));
+            String paper = commission.getPapers().get(0);
+            screens.forEach((material, count) -> sheets.add(new SheetJob(material, paper, count)));
+            if (!screens.isEmpty()) {
+                assumed.add("The sheets are not laid out yet; one " + paper + " sheet a screen is taken. Run make first.");
             }
         }
         return sheets;
@@ -85,6 +91,9 @@ public final class JobReader {
 
     private WindowJob window(Window window) {
         int alike = window.getOpening() == null ? 1 : Math.max(1, window.getOpening().getCount());
+        if (alike > MOST_ALIKE) {
+            throw new Refusal(window.getName(), "it has " + alike + " openings alike", "put in at most " + MOST_ALIKE);
+        }
         boolean overhead = window.getOpening() != null && window.getOpening().isOverhead();
         boolean inDoor = window.getOpening() != null && window.getOpening().isInDoor();
         return new WindowJob(window.getId(), window.getName(), alike, overhead, inDoor,
@@ -96,14 +105,15 @@ public final class JobReader {
         String label = window.getName() + (panel.getName() == null || panel.getName().isBlank() ? "" : " " + panel.getName());
         JointLengths lengths = JointLengths.of(pieces.stream().map(Piece::getFace).toList());
         double[] size = size(panel.getOutline(), pieces);
-        JoinKind kind = panel.getJoin() == null ? commission.getJoin() : panel.getJoin();
+        JoinKind kind = panel.eIsSet(CommissionPackage.Literals.PANEL__JOIN) ? panel.getJoin() : commission.getJoin();
         boolean leaded = kind == JoinKind.LEAD;
+        double areaM2 = pieces.stream().mapToDouble(piece -> piece.getFace().areaMm2()).sum() / 1e6;
         List<PieceJob> jobs = pieces.stream().map(piece -> piece(window, label, piece)).toList();
         if (pieces.isEmpty()) {
             assumed.add(label + " has no pieces yet; bring its artwork.");
         }
-        return new PanelJob(label, leaded, joints(panel, leaded), solder(), size[0], size[1], lengths.edgeMm(), lengths.innerMm(), lengths.jointsMm(), jobs,
-                panel.getLayers().stream().filter(JobReader::painted).map(layer -> layer(label, layer, pieces)).toList());
+        return new PanelJob(label, leaded, joints(panel, leaded), solder(), size[0], size[1], areaM2, lengths.edgeMm(), lengths.innerMm(),
+                lengths.jointsMm(), jobs, panel.getLayers().stream().filter(JobReader::painted).map(layer -> layer(label, layer, pieces)).toList());
     }
 
     private static boolean painted(DesignLayer layer) {
@@ -137,10 +147,15 @@ public final class JobReader {
 
     private PieceJob piece(Window window, String label, Piece piece) {
         Optional<GlassStock> chosen = piece.getChoices().stream().filter(choice -> choice.getColourway() == window.getChosen()).map(GlassChoice::getGlass)
-                .findFirst().or(() -> Optional.ofNullable(piece.getGlass()));
+                .filter(Objects::nonNull).findFirst().or(() -> Optional.ofNullable(piece.getGlass()));
         if (chosen.isEmpty()) {
             assumed.add(label + "/" + piece.getNumber() + " has no glass chosen; its glass is not in the estimate.");
         }
+        chosen.filter(glass -> !(glass.getThicknessMm() >= 0.1 && glass.getThicknessMm() <= 100 && glass.getDensityKgPerM3() >= 500
+                && glass.getDensityKgPerM3() <= 10_000)).ifPresent(glass -> {
+                    throw new Refusal("glass " + glass.getName(), "its thickness or density is out of range",
+                            "put in 0.1 to 100 mm and 500 to 10000 kg/m3");
+                });
         return new PieceJob(piece.getNumber(), chosen.map(GlassStock::getName).orElse(""), chosen.map(GlassStock::getPricePerM2), piece.getNetAreaMm2(),
                 piece.getPerimeterMm(), chosen.map(GlassStock::getThicknessMm).orElse(3.0), chosen.map(GlassStock::getDensityKgPerM3).orElse(2500.0));
     }

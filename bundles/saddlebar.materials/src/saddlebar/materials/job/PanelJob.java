@@ -14,11 +14,12 @@ import saddlebar.materials.metal.SolderBead;
  * @param joints    came or foil
  * @param solder    that holds it
  * @param widthMm   of its outline
+ * @param areaM2    of its outline
  * @param edgeMm    around its outline
  * @param innerMm   of all joints between pieces
  * @param jointsMm  each joint between two pieces, for the cutting plan of came
  */
-public record PanelJob(String name, boolean leaded, Metal joints, Solder solder, double widthMm, double heightMm, double edgeMm, double innerMm,
+public record PanelJob(String name, boolean leaded, Metal joints, Solder solder, double widthMm, double heightMm, double areaM2, double edgeMm, double innerMm,
         List<Double> jointsMm, List<PieceJob> pieces, List<LayerJob> layers) {
     /** Came or foil by the metre, prices in the studio's currency. */
     public record Metal(String name, double widthMm, double massGPerM, Optional<BigDecimal> pricePerM) {
@@ -34,8 +35,9 @@ public record PanelJob(String name, boolean leaded, Metal joints, Solder solder,
         layers = List.copyOf(layers);
     }
 
-    public double areaM2() {
-        return widthMm * heightMm / 1e6;
+    /** Lengths of came around the panel: its four sides, or one run that is bent where it is no rectangle. */
+    public List<Double> frameMm() {
+        return Math.abs(edgeMm - 2 * (widthMm + heightMm)) < 1 ? List.of(widthMm, widthMm, heightMm, heightMm) : List.of(edgeMm);
     }
 
     public double perimetersMm() {

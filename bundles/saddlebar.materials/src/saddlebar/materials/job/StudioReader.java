@@ -18,6 +18,7 @@ import saddlebar.model.commission.Paint;
 import saddlebar.model.commission.PaintLot;
 import saddlebar.model.commission.SheetStock;
 import saddlebar.model.commission.Studio;
+import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.RecordLine;
 
 /** Reads what the studio works with. Powder on hand: lots received, less what mixes used, more or less what stock records say. */
@@ -56,6 +57,11 @@ final class StudioReader {
     private PaintJob paint(Paint paint) {
         Medium medium = paint.getMedium();
         double density = medium == null ? USUAL_MEDIUM_DENSITY : medium.getDensityGPerCm3();
+        if (!(paint.getPowderToMedium() >= 0.1 && paint.getPowderToMedium() <= 20 && paint.getDensityGPerCm3() >= 0.5 && paint.getDensityGPerCm3() <= 20
+                && density >= 0.5 && density <= 5)) {
+            throw new Refusal("paint " + paint.getName(), "its ratio or a density is out of range",
+                    "put in powder to medium 0.1 to 20, powder 0.5 to 20 and medium 0.5 to 5 g/cm3");
+        }
         PaintMixture mixture = new PaintMixture(paint.getPowderToMedium(), paint.getDensityGPerCm3(), density);
         return new PaintJob(paint.getId(), paint.getName(), mixture, Optional.ofNullable(paint.getPricePerKg()),
                 Optional.ofNullable(medium).map(Medium::getPricePerKg),

@@ -2,7 +2,7 @@ package saddlebar.materials.job;
 
 import java.util.List;
 
-import saddlebar.materials.metal.Reinforcement;
+import saddlebar.cartoon.opening.BarRule;
 import saddlebar.model.units.Require;
 
 /**
@@ -17,7 +17,7 @@ public record WindowJob(String id, String name, int alike, boolean overhead, boo
     }
 
     /** Windows of buildings stand in their outer walls unless they are in a door. */
-    public Reinforcement.Place place() {
-        return inDoor ? Reinforcement.Place.DOOR : Reinforcement.Place.EXTERIOR;
+    public BarRule barRule() {
+        return inDoor ? BarRule.DOOR : BarRule.EXTERIOR;
     }
 }

@@ -3,17 +3,27 @@ package saddlebar.materials.metal;
 import java.util.Comparator;
 import java.util.stream.IntStream;
 
-/** The pattern worth most at given worths of the lengths: an unbounded knapsack by depth first search, densest length first. */
+/**
+ * The pattern worth most at given worths of the lengths: an unbounded knapsack by depth first search, densest length first. Where the search is cut short, the
+ * ceiling is that of the relaxation.
+ */
 final class BestPattern {
+    private static final long NODES = 2_000_000;
+
     private final long[] lengths;
     private final double[] worth;
     private final int[] order;
     private final int[] now;
     private int[] best;
     private double bestWorth = -1;
+    private long nodes = NODES;
 
-    /** @param column counts in the caller's order of lengths */
-    record Found(int[] column, double worth) {
+    /**
+     * @param column  counts in the caller's order of lengths
+     * @param worth   of the column
+     * @param ceiling no column is worth more
+     */
+    record Found(int[] column, double worth, double ceiling) {
     }
 
     private BestPattern(long[] lengths, double[] worth) {
@@ -28,7 +38,9 @@ final class BestPattern {
     static Found of(long capacity, long[] lengths, double[] worth) {
         BestPattern search = new BestPattern(lengths, worth);
         search.from(0, capacity, 0);
-        return new Found(search.best, Math.max(0, search.bestWorth));
+        double worthFound = Math.max(0, search.bestWorth);
+        double relaxed = capacity * worth[search.order[0]] / lengths[search.order[0]];
+        return new Found(search.best, worthFound, search.nodes > 0 ? worthFound : Math.max(worthFound, relaxed));
     }
 
     private void from(int at, long left, double gained) {
@@ -36,7 +48,7 @@ final class BestPattern {
             bestWorth = gained;
             best = now.clone();
         }
-        if (at == order.length) {
+        if (at == order.length || --nodes <= 0) {
             return;
         }
         int length = order[at];

@@ -54,9 +54,13 @@ public final class CuttingStock {
         }
         long[] lengths = byLength.keySet().stream().mapToLong(Long::longValue).toArray();
         int[] demand = byLength.values().stream().mapToInt(Integer::intValue).toArray();
-        PatternLp lp = PatternLp.solve(capacity, lengths, demand);
-        int bound = (int) Math.ceil(Math.max(lp.bound(), total(lengths, demand) / capacity) - TINY);
         List<int[]> plan = firstFit(lengths, demand);
+        int least = (int) Math.ceil(total(lengths, demand) / capacity - TINY);
+        if (plan.size() == least) {
+            return new CuttingPlan(stockHmm, kerfHmm, patterns(plan, lengths), least);
+        }
+        PatternLp lp = PatternLp.solve(capacity, lengths, demand, work);
+        int bound = Math.max(least, (int) Math.ceil(lp.bound() - TINY));
         int pieces = 0;
         for (int count : demand) {
             pieces += count;
@@ -124,7 +128,7 @@ public final class CuttingStock {
     }
 
     private PatternLp open(long[] lengths, int[] left) {
-        return PatternLp.solve(capacity, lengths, left);
+        return PatternLp.solve(capacity, lengths, left, work);
     }
 
     private List<int[]> rest(long[] lengths, int[] left, int wanted) {

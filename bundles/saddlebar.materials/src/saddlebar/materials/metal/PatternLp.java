@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
+import saddlebar.model.work.Work;
+
 /**
  * The linear relaxation over all cutting patterns, solved by generating columns (Gilmore and Gomory, A linear programming approach to the cutting-stock
  * problem, Operations Research 9, 1961). Lengths descend; a column is a count of each length.
@@ -25,9 +27,9 @@ final class PatternLp {
         this.demand = Arrays.stream(demand).asDoubleStream().toArray();
     }
 
-    static PatternLp solve(long capacity, long[] lengths, int[] demand) {
+    static PatternLp solve(long capacity, long[] lengths, int[] demand, Work work) {
         PatternLp lp = new PatternLp(capacity, lengths, demand);
-        lp.run();
+        lp.run(work);
         return lp;
     }
 
@@ -44,7 +46,7 @@ final class PatternLp {
         return bound;
     }
 
-    private void run() {
+    private void run(Work work) {
         int m = lengths.length;
         for (int i = 0; i < m; i++) {
             int[] column = new int[m];
@@ -56,6 +58,7 @@ final class PatternLp {
             inverse[i][i] = 1.0 / basis.get(i)[i];
         }
         for (int round = 0;; round++) {
+            work.checkpoint();
             amounts = times(inverse, demand);
             double[] dual = new double[m];
             for (int j = 0; j < m; j++) {
@@ -69,7 +72,7 @@ final class PatternLp {
             for (int j = 0; j < m; j++) {
                 worth += dual[j] * demand[j];
             }
-            bound = Math.max(bound, worth / Math.max(1, found.worth()));
+            bound = Math.max(bound, worth / Math.max(1, found.ceiling()));
             if (found.worth() <= 1 + TINY || round == MOST_ROUNDS) {
                 return;
             }

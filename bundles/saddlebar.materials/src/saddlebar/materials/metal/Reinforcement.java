@@ -3,6 +3,7 @@ package saddlebar.materials.metal;
 import java.util.ArrayList;
 import java.util.List;
 
+import saddlebar.cartoon.opening.BarRule;
 import saddlebar.model.units.Require;
 
 /**
@@ -13,41 +14,27 @@ import saddlebar.model.units.Require;
  * @param reason    why, or why not
  */
 public record Reinforcement(List<Double> heightsMm, double barMm, String reason) {
-    /** The caution that stands wherever bars are advised. */
-    public static final String CAUTION = "Bars are a studio's rule of thumb without a source; over doors, low, overhead, large or in wind, safety glazing, wind load"
-            + " and fixing are for the local code and a licensed professional.";
+    /** Stands wherever bars are told. */
+    public static final String CAUTION = BarRule.CAUTION;
     /** Between 2 and 4 m in trade texts. */
     private static final double PERIMETER_MM = 3000;
     private static final double SHORT_MM = 600;
     private static final double LONG_MM = 900;
-    private static final double DOOR_MM = 450;
-    private static final double EXTERIOR_MM = 450;
-    private static final double ELSEWHERE_MM = 600;
     /** One copper tie for so much of a bar (studio setting). */
     private static final double TIE_EVERY_MM = 150;
-
-    /** Where a panel hangs. */
-    public enum Place {
-        EXTERIOR, INDOORS, DOOR
-    }
 
     public Reinforcement {
         heightsMm = List.copyOf(heightsMm);
     }
 
-    public static Reinforcement of(double widthMm, double heightMm, Place place) {
+    public static Reinforcement of(double widthMm, double heightMm, BarRule rule) {
         Require.within("widthMm", widthMm, 1, 1e5);
         Require.within("heightMm", heightMm, 1, 1e5);
         boolean large = 2 * (widthMm + heightMm) > PERIMETER_MM || Math.min(widthMm, heightMm) > SHORT_MM || Math.max(widthMm, heightMm) > LONG_MM;
         if (!large) {
             return new Reinforcement(List.of(), widthMm, "small enough without bars");
         }
-        double apart = switch (place) {
-            case EXTERIOR -> EXTERIOR_MM;
-            case INDOORS -> ELSEWHERE_MM;
-            case DOOR -> DOOR_MM;
-        };
-        int fields = (int) Math.max(2, Math.ceil(heightMm / apart - 1e-9));
+        int fields = (int) Math.max(2, Math.ceil(heightMm / rule.mostMm() - 1e-9));
         List<Double> heights = new ArrayList<>();
         for (int i = 1; i < fields; i++) {
             heights.add(heightMm * i / fields);

@@ -53,6 +53,15 @@ public record Prices(LocalDate day, String studioCurrency, String currency, List
         return latest(word).map(DatedPrice::price);
     }
 
+    /** A number that must lie within bounds, both included. */
+    public BigDecimal number(String word, BigDecimal usual, String least, String most) {
+        BigDecimal number = number(word).orElse(usual);
+        if (number.compareTo(new BigDecimal(least)) < 0 || number.compareTo(new BigDecimal(most)) > 0) {
+            throw new Refusal("price book", word + " is " + number.toPlainString(), "put in " + least + " to " + most);
+        }
+        return number;
+    }
+
     private Optional<DatedPrice> latest(String word) {
         return book.stream().filter(price -> price.word().equals(word) && !price.from().isAfter(day)).max(Comparator.comparing(DatedPrice::from));
     }

@@ -23,6 +23,15 @@ class CostRangeTest {
         return ReckonedLine.of(source, "thing", "", amount, "piece", BigDecimal.ONE, Rounding.of("EUR"), spread);
     }
 
+    /** 23.25 g/m2 over 0.5 m2 at 200.00 a kg is 2.325, booked 2.32: to the even neighbour. */
+    @Test
+    void lineIsRoundedOnce() {
+        ReckonedLine paint = ReckonedLine.of("paint", "powder", "", 23.25 * 0.5, "g", new BigDecimal("200.00").scaleByPowerOfTen(-3), Rounding.of("EUR"),
+                Spread.SURE);
+        assertEquals(new BigDecimal("11.625"), paint.quantity());
+        assertEquals(new BigDecimal("2.32"), paint.amount());
+    }
+
     /**
      * The triangular distribution's quantiles in closed form (Evans, Hastings, Peacock, Statistical Distributions; from memory): with a = 0.8, c = 1, b = 1.5,
      * F(c) = 2/7; q(0.1) = 0.8 + sqrt(0.1 x 0.7 x 0.2) = 0.91832, q(0.5) = 1.5 - sqrt(0.5 x 0.7 x 0.5) = 1.08167, q(0.9) = 1.5 - sqrt(0.1 x 0.35) = 1.31292.

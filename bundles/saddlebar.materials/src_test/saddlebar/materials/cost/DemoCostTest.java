@@ -162,7 +162,7 @@ class DemoCostTest {
             SourceVariance labour = rows.stream().filter(row -> row.source().equals("labour")).findFirst().orElseThrow();
             assertEquals(List.of("285.55", "80.00", "4.00", "-209.55"), Stream.of(labour.estimate(), labour.actual(), labour.price(), labour.quantity())
                     .map(BigDecimal::toPlainString).toList());
-            // 40 g x 0.090 = 3.60 of pale matt against 2.57; the shelf is 40 g short of what it held, which was nothing
+            // 40 g x 0.090 = 3.60 of pale matt powder, where 2.57 were reckoned
             assertTrue(booked.actual().contains(new BookedLine("paint", "pale matt powder", new BigDecimal("40.0"), "g", new BigDecimal("3.60"))));
             rows.forEach(row -> assertEquals(0, row.total().compareTo(row.price().add(row.quantity()))));
             assertEquals("2026-Q02", QuoteBook.freeze(open, estimate(open), DAY).getNumber());

@@ -99,4 +99,31 @@ class CuttingStockTest {
         assertTrue(plan.stocks() * 200_000L >= total);
         assertEquals(plan, new CuttingStock(2000, kerfMm, Work.UNWATCHED).plan(orders));
     }
+
+    /** Few pieces: as good as trying every way to share them out. */
+    @Property(tries = 200)
+    void fewPiecesAreCutFromTheFewestLengths(@ForAll @Size(min = 1, max = 8) List<@IntRange(min = 20, max = 100) Integer> lengths) {
+        CuttingPlan plan = new CuttingStock(100, 0, Work.UNWATCHED).plan(lengths.stream().map(length -> CutOrder.ofMm(length, 1)).toList());
+        assertEquals(fewest(lengths, 0, new ArrayList<>()), plan.stocks());
+        assertTrue(plan.proven());
+    }
+
+    private static int fewest(List<Integer> lengths, int next, List<Integer> used) {
+        if (next == lengths.size()) {
+            return used.size();
+        }
+        int best = Integer.MAX_VALUE;
+        for (int bin = 0; bin <= used.size(); bin++) {
+            List<Integer> now = new ArrayList<>(used);
+            if (bin == used.size()) {
+                now.add(lengths.get(next));
+            } else if (used.get(bin) + lengths.get(next) <= 100) {
+                now.set(bin, used.get(bin) + lengths.get(next));
+            } else {
+                continue;
+            }
+            best = Math.min(best, fewest(lengths, next + 1, now));
+        }
+        return best;
+    }
 }

@@ -8,6 +8,8 @@ import java.util.List;
 
 import org.junit.jupiter.api.Test;
 
+import saddlebar.cartoon.opening.BarRule;
+
 class MetalTest {
     private static final double LB_KG = 0.45359237;
 
@@ -93,10 +95,10 @@ class MetalTest {
     /** Trade texts: without bars up to 2 to 4 m around or 600 x 900 mm; 300 to 450 mm apart outdoors and in doors, 600 elsewhere. */
     @Test
     void barsByTheRuleOfThumb() {
-        assertTrue(Reinforcement.of(600, 800, Reinforcement.Place.EXTERIOR).heightsMm().isEmpty());
-        Reinforcement door = Reinforcement.of(600, 1800, Reinforcement.Place.DOOR);
+        assertTrue(Reinforcement.of(600, 800, BarRule.EXTERIOR).heightsMm().isEmpty());
+        Reinforcement door = Reinforcement.of(600, 1800, BarRule.DOOR);
         assertEquals(List.of(450.0, 900.0, 1350.0), door.heightsMm());
-        assertEquals(List.of(600.0, 1200.0), Reinforcement.of(600, 1800, Reinforcement.Place.INDOORS).heightsMm());
+        assertEquals(List.of(600.0, 1200.0), Reinforcement.of(600, 1800, BarRule.INTERIOR).heightsMm());
         assertEquals(3 * 4, door.ties());
         assertTrue(Reinforcement.CAUTION.contains("local code"));
     }
