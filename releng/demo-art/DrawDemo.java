@@ -12,7 +12,7 @@ public final class DrawDemo {
     private DrawDemo() {
     }
 
-    /** First argument: the folder of palette.csv; second: the folder that holds the commissions; then, if any, the names of the files to draw. */
+    /** First argument: the folder of palette.csv; second: the folder to draw into; then, if any, the names of the files to draw. */
     public static void main(String[] args) throws IOException {
         Palette palette = Palette.read(Path.of(args[0]).resolve("palette.csv"));
         Path demo = Path.of(args[1]);

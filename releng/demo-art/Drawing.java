@@ -1,11 +1,11 @@
 import java.util.function.Supplier;
 
-/** The drawings and where they are kept below the folder of the demonstration commissions. */
+/** The drawings, each below the name of its commission. */
 enum Drawing {
-    EBB_TIDE("estuary-reading-room/art/W01-ebb-tide.svg", EbbTide::draw),
-    READING_HERON("estuary-reading-room/art/W02-reading-heron.svg", ReadingHeron::draw),
-    MOON_AND_EELGRASS("estuary-reading-room/art/W03-moon-and-eelgrass.svg", MoonAndEelgrass::draw),
-    FIRST_PANEL("first-panel/art/first-panel.svg", FirstPanel::draw);
+    EBB_TIDE("estuary-reading-room/W01-ebb-tide.svg", EbbTide::draw),
+    READING_HERON("estuary-reading-room/W02-reading-heron.svg", ReadingHeron::draw),
+    MOON_AND_EELGRASS("estuary-reading-room/W03-moon-and-eelgrass.svg", MoonAndEelgrass::draw),
+    FIRST_PANEL("first-panel/first-panel.svg", FirstPanel::draw);
 
     private final String file;
     private final Supplier<Sheet> maker;

@@ -92,8 +92,8 @@ final class FirstPanel {
         air.stroke(Brush.w(0.4, 1.2, 0.5, 0.3), 40, 203, 46, 197, 53, 199, 50, 204, 44, 203);
         // toes over the branch
         for (int i = 0; i < 3; i++) {
-            double x = 92 + 7.5 * i;
-            s.trace.stroke(Brush.w(2.6, 2.0, 0.5), x + 3, 169 + 2.2 * i, x - 1, 178, x + 1, 187);
+            double x = 100 + 7 * i;
+            s.trace.stroke(Brush.w(2.8, 2.2, 0.5), x + 5, 167 + 3 * i, x - 0.5, 177, x + 0.5, 188);
         }
         // twigs
         air.stroke(Brush.w(1.8, 1.1, 0.5), 166, 171, 172, 150, 184, 132, 190, 112);

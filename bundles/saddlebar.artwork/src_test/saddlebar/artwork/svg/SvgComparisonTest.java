@@ -68,7 +68,7 @@ class SvgComparisonTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first-panel/art/first-panel.svg", "estuary-reading-room/art/W02-reading-heron.svg"})
+    @ValueSource(strings = {"first-panel/artwork/first-panel.svg", "estuary-reading-room/artwork/W02-reading-heron.svg"})
     void demonstrationArt(String path) throws IOException {
         Path demo = Path.of("../../demo-projects").resolve(path);
         Assumptions.assumeTrue(Files.exists(demo), "the demonstration art is not beside this bundle");
