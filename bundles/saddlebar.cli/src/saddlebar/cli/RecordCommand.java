@@ -25,11 +25,13 @@ import saddlebar.production.record.DeedReader;
 
 /** Appends what was done at the bench to the record of a commission. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
-@Command(name = "record", sortOptions = false, description = "Appends what was done to the record: fuse, reclaim, mix, pull, fire, glaze, defect, remake, fix or"
-        + " note. Nothing is ever erased; a later record corrects an earlier one.", footer = {"",
-            "Example: saddlebar record my-panel pull window=W01 piece=3 layer=trace screen=S04 mix=M02",
-            "Example: saddlebar record my-panel --csv notebook.csv --try",
-            "Paint dust may hold lead, cadmium and silica: wet-clean, fitted respirator, no food nearby."})
+@Command(name = "record", sortOptions = false,
+        description = "Appends what was done to the record: fuse, reclaim, mix, pull, fire, glaze, defect, remake, fix or"
+                + " note. Nothing is ever erased; a later record corrects an earlier one.",
+        footer = {"",
+                "Example: saddlebar record my-panel pull window=W01 piece=3 layer=trace screen=S04 mix=M02",
+                "Example: saddlebar record my-panel --csv notebook.csv --try",
+                "Paint dust may hold lead, cadmium and silica: wet-clean, fitted respirator, no food nearby."})
 public final class RecordCommand implements BenchCommand {
     @Parameters(index = "0", paramLabel = "C", description = "Folder of the commission.")
     private Path folder;

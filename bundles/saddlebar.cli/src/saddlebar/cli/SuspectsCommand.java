@@ -57,7 +57,8 @@ public final class SuspectsCommand implements BenchCommand {
                     suspect.table().total() - suspect.table().exposed(), suspect.p(), suspect.adjusted(), odds.value(), List.of(odds.low(), odds.high()),
                     suspect.levels().stream().skip(1).map(level -> level.factor() + "=" + level.name()).toList(),
                     suspect.within().map(within -> new Stratified(finite(within.oddsRatio().value()), within.p())).orElse(null),
-                    suspect.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '), suspect.by().stream().map(by -> by.factor() + "=" + by.name()).toList());
+                    suspect.standing().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    suspect.by().stream().map(by -> by.factor() + "=" + by.name()).toList());
         }
 
         private static Double finite(double value) {
@@ -95,7 +96,8 @@ public final class SuspectsCommand implements BenchCommand {
         List<String> words = new ArrayList<>();
         words.add(findings.units() + " prints and firings, " + findings.bad() + " flawed.");
         if (!findings.suspects().isEmpty()) {
-            words.add(String.format(Locale.ROOT, "%-34s %-16s %-16s %-9s %-9s %s", "with", "flawed with it", "flawed without", "chance", "adjusted", "what follows"));
+            words.add(String.format(Locale.ROOT, "%-34s %-16s %-16s %-9s %-9s %s", "with", "flawed with it", "flawed without", "chance", "adjusted",
+                    "what follows"));
         }
         findings.suspects().stream().limit(SHOWN).forEach(suspect -> words.add(line(suspect)));
         if (findings.suspects().size() > SHOWN) {

@@ -20,7 +20,8 @@ import saddlebar.model.units.Require;
  * @param windows    those to make
  * @param problems   what was found while reading the model, such as a layer without paint
  */
-public record CommissionFacts(Path folder, String title, String number, List<PaperFacts> papers, PrinterFacts printer, double sheetGapMm, List<WindowFacts> windows,
+public record CommissionFacts(Path folder, String title, String number, List<PaperFacts> papers, PrinterFacts printer, double sheetGapMm,
+        List<WindowFacts> windows,
         List<Problem> problems) {
     public CommissionFacts {
         Objects.requireNonNull(folder, "folder");

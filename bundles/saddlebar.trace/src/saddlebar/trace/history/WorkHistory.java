@@ -23,7 +23,8 @@ import saddlebar.trace.suspect.WorkUnit;
  */
 public final class WorkHistory {
     /** Words of a record that may have something to do with a flaw: the columns of an old notebook. */
-    public static final List<String> FACTORS = List.of("who", "stencil", "sheet", "screen", "mesh", "paint", "lot", "mix", "medium", "pull", "firing", "schedule",
+    public static final List<String> FACTORS = List.of("who", "stencil", "sheet", "screen", "mesh", "paint", "lot", "mix", "medium", "pull", "firing",
+            "schedule",
             "shelf_place");
     /** Numbers taken on the way. */
     public static final List<String> MEASURES = List.of("peak_c", "humidity", "pull");

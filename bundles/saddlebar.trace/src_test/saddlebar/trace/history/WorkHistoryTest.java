@@ -36,7 +36,8 @@ class WorkHistoryTest {
 
     @Test
     void aPullAndTheFiringsAfterItAreOneUnit() {
-        List<WorkUnit> units = units(line("2026-03-01", "pull", "A", "window", "W01", "piece", "12", "layer", "matt", "mix", "M07", "pull", 3.0, "humidity", 0.6),
+        List<WorkUnit> units = units(
+                line("2026-03-01", "pull", "A", "window", "W01", "piece", "12", "layer", "matt", "mix", "M07", "pull", 3.0, "humidity", 0.6),
                 line("2026-03-02", "fire", "B", "window", "W01", "piece", "12", "layer", "matt", "firing", "F031", "shelf_place", "back left", "peak_c", 655.0),
                 line("2026-03-03", "defect", "A", "window", "W01", "piece", "12", "layer", "matt", "defect", "pinholes"));
         assertEquals(1, units.size());
@@ -62,7 +63,8 @@ class WorkHistoryTest {
     @Test
     void aDefectWithoutALayerIsOfAllLayersOfItsPiece() {
         List<WorkUnit> units = units(line("2026-03-01", "pull", "", "window", "W01", "piece", "1", "layer", "matt"),
-                line("2026-03-01", "pull", "", "window", "W01", "piece", "1", "layer", "trace"), line("2026-03-01", "pull", "", "window", "W01", "piece", "2", "layer", "trace"),
+                line("2026-03-01", "pull", "", "window", "W01", "piece", "1", "layer", "trace"),
+                line("2026-03-01", "pull", "", "window", "W01", "piece", "2", "layer", "trace"),
                 line("2026-03-05", "defect", "", "window", "W01", "piece", "1", "defect", "crack"));
         assertEquals(List.of(true, true, false), units.stream().map(WorkUnit::bad).toList());
     }
@@ -84,7 +86,8 @@ class WorkHistoryTest {
                 Map.of("window", "W01", "piece", "1", "layer", "matt", "mix", "M2"), List.of(wrong.id()), "", "", "", "f", 9, 0);
         WorkHistory history = new WorkHistory(Optional.of("smear"), Optional.of("W01"));
         List.of(wrong, right, line("2026-03-02", "pull", "", "window", "W02", "piece", "1", "layer", "matt"),
-                line("2026-03-03", "defect", "", "window", "W01", "piece", "1", "layer", "matt", "defect", "dirt"), line("2026-03-03", "stencil", "")).forEach(history::take);
+                line("2026-03-03", "defect", "", "window", "W01", "piece", "1", "layer", "matt", "defect", "dirt"), line("2026-03-03", "stencil", ""))
+                .forEach(history::take);
         assertEquals(List.of("M2"), history.units().stream().map(unit -> unit.factors().get("mix")).toList());
         assertFalse(history.units().get(0).bad());
     }
