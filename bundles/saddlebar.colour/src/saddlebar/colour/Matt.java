@@ -39,10 +39,10 @@ public record Matt(PaintFilm film, double coverage) {
      * @param wanted T, 0 to 1
      * @return empty if the paint cannot go so dark on this glass, or the glass is not so light
      */
-    public static OptionalDouble coverageFor(Spectrum glass, PaintFilm film, Light light, double wanted) {
+    public static OptionalDouble coverageFor(Spectrum plain, PaintFilm film, Light light, double wanted) {
         Require.within("wanted", wanted, 0, 1);
-        double bare = light.luminousShare(glass);
-        double solid = light.luminousShare(glass.times(film.transmittance()));
+        double bare = light.luminousShare(plain);
+        double solid = light.luminousShare(plain.times(film.transmittance()));
         boolean reached = wanted <= bare + ROUNDING && wanted >= solid - ROUNDING && bare - solid > ROUNDING;
         return reached ? OptionalDouble.of(Math.max(0, Math.min(1, (bare - wanted) / (bare - solid)))) : OptionalDouble.empty();
     }

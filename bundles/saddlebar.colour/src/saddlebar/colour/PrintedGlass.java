@@ -21,24 +21,24 @@ public final class PrintedGlass {
     }
 
     /** Over glass, light passing once. */
-    public static Spectrum of(Spectrum glass, List<Matt> matts) {
-        return of(glass, matts, 1);
+    public static Spectrum of(Spectrum plain, List<Matt> matts) {
+        return of(plain, matts, 1);
     }
 
     /**
-     * @param glass         what the bare glass lets through, 0 to 1
+     * @param plain         what the bare glass lets through, 0 to 1
      * @param matts         at most {@value #MOST_MATTS}
      * @param yuleNielsenN  n, 1 to 10
      */
-    public static Spectrum of(Spectrum glass, List<Matt> matts, double yuleNielsenN) {
-        glass.requireShares("glass");
+    public static Spectrum of(Spectrum plain, List<Matt> matts, double yuleNielsenN) {
+        plain.requireShares("plain");
         Require.within("matts", matts.size(), 0, MOST_MATTS);
         Require.within("yuleNielsenN", yuleNielsenN, 1, 10);
         double[] weights = demichel(matts.stream().mapToDouble(Matt::coverage).toArray());
         return Spectrum.each(band -> {
             double sum = 0;
             for (int inks = 0; inks < weights.length; inks++) {
-                double passed = glass.at(band);
+                double passed = plain.at(band);
                 for (int ink = 0; ink < matts.size(); ink++) {
                     passed *= (inks >> ink & 1) == 1 ? matts.get(ink).film().transmittance().at(band) : 1;
                 }

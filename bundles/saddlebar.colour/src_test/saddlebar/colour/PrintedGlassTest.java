@@ -24,9 +24,9 @@ class PrintedGlassTest {
     /** Neugebauer by hand: .8 (.65 + .35 x .1) = .548; two inks at one half, .8 x .25 (1 + .1 + .5 + .05) = .33. */
     @Test
     void byHand() {
-        Spectrum glass = Spectrum.flat(.8);
-        assertEquals(.548, PrintedGlass.of(glass, List.of(new Matt(film(.1), .35))).at(5), 1e-12);
-        assertEquals(.33, PrintedGlass.of(glass, List.of(new Matt(film(.1), .5), new Matt(film(.5), .5))).at(5), 1e-12);
+        Spectrum plain = Spectrum.flat(.8);
+        assertEquals(.548, PrintedGlass.of(plain, List.of(new Matt(film(.1), .35))).at(5), 1e-12);
+        assertEquals(.33, PrintedGlass.of(plain, List.of(new Matt(film(.1), .5), new Matt(film(.5), .5))).at(5), 1e-12);
     }
 
     /** Murray 1936: half covered by density 0.60206 on clear glass shows T 0.625, density 0.20412. */
@@ -133,10 +133,10 @@ class PrintedGlassTest {
 
     @Property(tries = 100)
     void coverageThereAndBack(@ForAll @DoubleRange(min = 0, max = 1) double a) {
-        Spectrum glass = Glass.coloured("amber", Srgb.parse("#dc8a1c").orElseThrow(), 3).transmittance();
+        Spectrum plain = Glass.coloured("amber", Srgb.parse("#dc8a1c").orElseThrow(), 3).transmittance();
         PaintFilm umber = PaintFilm.coloured("umber", Srgb.parse("#978773").orElseThrow());
-        double shown = Light.A.luminousShare(PrintedGlass.of(glass, List.of(new Matt(umber, a))));
-        assertEquals(a, Matt.coverageFor(glass, umber, Light.A, shown).orElseThrow(), 1e-9);
+        double shown = Light.A.luminousShare(PrintedGlass.of(plain, List.of(new Matt(umber, a))));
+        assertEquals(a, Matt.coverageFor(plain, umber, Light.A, shown).orElseThrow(), 1e-9);
     }
 
     /** Yellow where weak, and the stronger the redder: lemon, amber, orange. The band's middle has the density told. */

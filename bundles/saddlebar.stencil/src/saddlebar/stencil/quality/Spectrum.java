@@ -6,7 +6,7 @@ import saddlebar.stencil.BitPicture;
  * Power of a flat tone's dots over frequency: the mean of |DFT(pattern - mean)|^2 / px over square windows of a power of two, over g (1 - g), so that
  * independent chance has 1. Frequencies in cycles a px.
  *
- * <p>Source: Ulichney, Digital Halftoning, MIT Press, 1987; Proc. IEEE 76(1), 1988 (Bartlett's estimate, annuli, anisotropy).
+ * <p>Source: Ulichney, Digital Halftoning, MIT Press, 1987; Proc. IEEE 76(1), 1988 (averaged periodograms, annuli, anisotropy).
  */
 public final class Spectrum {
     private final int n;
