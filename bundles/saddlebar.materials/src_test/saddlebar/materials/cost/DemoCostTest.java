@@ -170,6 +170,16 @@ class DemoCostTest {
     }
 
     @Test
+    void recordOfMoreThanAllTheBitsIsRefused() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            String stencil = open.windows().get(0).getPanels().get(0).getLayers().get(0).getStencils().get(0).getId();
+            open.records().append(RecordDraft.of(RecordKind.STENCIL).with(Map.of("stencilId", stencil, "widthPx", 10, "heightPx", 10, "dpi", 1200.0, "coverage",
+                    1.5)));
+            assertTrue(assertThrows(Refusal.class, () -> estimate(open)).getMessage().contains(":4: the record of a stencil has coverage 1.5"));
+        }
+    }
+
+    @Test
     void missingPriceOrRateIsRefused() throws IOException {
         try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
             assertTrue(assertThrows(Refusal.class, () -> Estimate.of(JobReader.read(open, JobRecords.of(open)), BookReader.read(open.studio(), DAY, "USD"),
