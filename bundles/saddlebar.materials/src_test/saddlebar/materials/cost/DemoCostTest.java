@@ -184,6 +184,8 @@ class DemoCostTest {
         try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
             assertTrue(assertThrows(Refusal.class, () -> Estimate.of(JobReader.read(open, JobRecords.of(open)), BookReader.read(open.studio(), DAY, "USD"),
                     SOURCES, 1)).getMessage().contains("no rate of USD for 2026-01-31"));
+            assertThrows(IllegalStateException.class, () -> Estimate.of(JobReader.read(open, JobRecords.of(open)), prices(open),
+                    List.of(new GlassCost(), new GlassCost()), 1));
             open.studio().getPriceBook().setLabourPerHour(null);
             assertTrue(assertThrows(Refusal.class, () -> estimate(open)).getMessage().contains("no price of 'labour'"));
             assertFalse(Files.exists(folder.resolve(".save")));
