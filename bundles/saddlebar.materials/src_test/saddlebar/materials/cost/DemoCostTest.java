@@ -169,6 +169,17 @@ class DemoCostTest {
         }
     }
 
+    /** Two alike at 0.9: cutting takes 0.6 h x (1 + 0.9) = 1.14 h; screens are made once; glass is twice 0.031091 m2, 5.47. */
+    @Test
+    void windowsAlike() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            open.windows().get(0).getOpening().setCount(2);
+            List<String> lines = estimate(open).lines().stream().map(DemoCostTest::line).toList();
+            assertTrue(lines.containsAll(List.of("labour | cut glass | W01 | 43.32", "labour | fuse and reclaim screens | W01 | 58.90",
+                    "glass | sea green | W01 | 5.47", "fixing | packing | W01 | 50.00")), lines::toString);
+        }
+    }
+
     @Test
     void recordOfMoreThanAllTheBitsIsRefused() throws IOException {
         try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
