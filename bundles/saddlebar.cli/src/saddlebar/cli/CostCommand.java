@@ -32,6 +32,7 @@ import saddlebar.materials.paint.PaintRules;
 import saddlebar.model.commission.Quote;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.model.work.Work;
 
 /** What a commission costs, is quoted at, and came to. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -76,7 +77,9 @@ public final class CostCommand implements BenchCommand {
             Prices prices = BookReader.read(commission.studio(), on, currency == null ? commission.studio().getCurrency() : currency);
             Estimate estimate = Estimate.of(job, prices, sources, SEED);
             PaintList paints = PaintList.of(job, PaintRules.USUAL);
-            PanelList panels = PanelList.of(job, common.work(WORK_UNITS));
+            Work work = common.work(WORK_UNITS);
+            PanelList panels = PanelList.of(job, work);
+            work.advance(WORK_UNITS);
             BookedCosts booked = BookedCosts.of(job, records, prices);
             Optional<Quote> frozen = quote ? Optional.of(QuoteBook.freeze(commission, estimate, on)) : Optional.empty();
             CostAnswer answer = CostAnswer.of(job, prices, estimate, paints, panels, booked, frozen);

@@ -25,6 +25,8 @@ import saddlebar.model.store.RecordLine;
 public record BookedCosts(List<BookedLine> frozen, String quote, List<BookedLine> actual) {
     /** Setting of a cost record that names the quote it was frozen with. */
     static final String QUOTE = "quote";
+    /** A number of more digits is no quantity or money of this world. */
+    private static final int MOST_DIGITS = 30;
 
     public static BookedCosts of(CostJob job, JobRecords records, Prices prices) {
         List<RecordLine> costs = records.commission().stream().filter(line -> line.kind().equals("cost")).toList();
@@ -103,7 +105,9 @@ public record BookedCosts(List<BookedLine> frozen, String quote, List<BookedLine
     private static Optional<BigDecimal> number(RecordLine line, String key) {
         Object value = line.settings().get(key);
         try {
-            return value instanceof Number || value instanceof String ? Optional.of(new BigDecimal(value.toString())) : Optional.empty();
+            return value instanceof Number || value instanceof String
+                    ? Optional.of(new BigDecimal(value.toString())).filter(number -> Math.abs((long) number.precision() - number.scale()) <= MOST_DIGITS)
+                    : Optional.empty();
         } catch (NumberFormatException e) {
             return Optional.empty();
         }

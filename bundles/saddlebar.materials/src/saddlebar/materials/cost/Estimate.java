@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 import saddlebar.materials.job.CostJob;
 import saddlebar.materials.money.Deposits;
@@ -44,6 +46,12 @@ public record Estimate(String currency, List<ReckonedLine> lines, BigDecimal cos
 
     /** @param seed of the range */
     public static Estimate of(CostJob job, Prices prices, List<CostSource> sources, long seed) {
+        Set<String> keys = new HashSet<>();
+        for (CostSource source : sources) {
+            if (!keys.add(source.key())) {
+                throw new IllegalStateException("two sources of cost are called " + source.key() + "; remove one bundle");
+            }
+        }
         List<ReckonedLine> lines = new ArrayList<>();
         for (CostSource source : sources.stream().sorted(Comparator.comparingInt(CostSource::order).thenComparing(CostSource::key)).toList()) {
             lines.addAll(source.reckon(job, prices, List.copyOf(lines)));

@@ -188,7 +188,13 @@ public final class JobReader {
         if (line == null || !(line.settings().get("dpi") instanceof Number)) {
             return new PrintedArea(stencil.getWidthMm() * stencil.getHeightMm() / 1e6, coverage, prints, volume);
         }
+        double written = JobRecords.number(line, "coverage", coverage);
+        double dpi = JobRecords.number(line, "dpi", 0);
+        if (!(written >= 0 && written <= 1 && dpi >= 1 && dpi <= 1e5)) {
+            throw new Refusal(line.file() + ":" + line.line(), "the record of a stencil has coverage " + written + " at " + dpi + " dpi",
+                    "make the stencil again, or correct the record");
+        }
         return PrintedArea.ofBits((int) JobRecords.number(line, "widthPx", stencil.getWidthPx()), (int) JobRecords.number(line, "heightPx",
-                stencil.getHeightPx()), JobRecords.number(line, "dpi", 0), JobRecords.number(line, "coverage", coverage), prints, volume);
+                stencil.getHeightPx()), dpi, written, prints, volume);
     }
 }

@@ -169,11 +169,34 @@ class DemoCostTest {
         }
     }
 
+    /** Two alike at 0.9: cutting takes 0.6 h x (1 + 0.9) = 1.14 h; screens are made once; glass is twice 0.031091 m2, 5.47. */
+    @Test
+    void windowsAlike() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            open.windows().get(0).getOpening().setCount(2);
+            List<String> lines = estimate(open).lines().stream().map(DemoCostTest::line).toList();
+            assertTrue(lines.containsAll(List.of("labour | cut glass | W01 | 43.32", "labour | fuse and reclaim screens | W01 | 58.90",
+                    "glass | sea green | W01 | 5.47", "fixing | packing | W01 | 50.00")), lines::toString);
+        }
+    }
+
+    @Test
+    void recordOfMoreThanAllTheBitsIsRefused() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            String stencil = open.windows().get(0).getPanels().get(0).getLayers().get(0).getStencils().get(0).getId();
+            open.records().append(RecordDraft.of(RecordKind.STENCIL).with(Map.of("stencilId", stencil, "widthPx", 10, "heightPx", 10, "dpi", 1200.0, "coverage",
+                    1.5)));
+            assertTrue(assertThrows(Refusal.class, () -> estimate(open)).getMessage().contains(":4: the record of a stencil has coverage 1.5"));
+        }
+    }
+
     @Test
     void missingPriceOrRateIsRefused() throws IOException {
         try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
             assertTrue(assertThrows(Refusal.class, () -> Estimate.of(JobReader.read(open, JobRecords.of(open)), BookReader.read(open.studio(), DAY, "USD"),
                     SOURCES, 1)).getMessage().contains("no rate of USD for 2026-01-31"));
+            assertThrows(IllegalStateException.class, () -> Estimate.of(JobReader.read(open, JobRecords.of(open)), prices(open),
+                    List.of(new GlassCost(), new GlassCost()), 1));
             open.studio().getPriceBook().setLabourPerHour(null);
             assertTrue(assertThrows(Refusal.class, () -> estimate(open)).getMessage().contains("no price of 'labour'"));
             assertFalse(Files.exists(folder.resolve(".save")));
