@@ -55,9 +55,9 @@ final class TrueSizeStep {
         }
         Work quiet = new StopOnly(work);
         return List.of(
-                () -> write("cutline at true size", "cards/" + FileNames.of(name) + "-cutline.pdf", title + ", cutline", faces, afresh, quiet,
+                () -> write("true-size cutline", "cards/" + FileNames.of(name) + "-cutline.pdf", title + ", cutline", faces, afresh, quiet,
                         of -> List.of(LaidDrawing.of(CutlineDrawing.of(of, faces), paper, Tiling.USUAL_OVERLAP_MM))),
-                () -> write("patterns", "cards/" + FileNames.of(name) + "-patterns.pdf", title, glasses, afresh, quiet,
+                () -> write("pattern set", "cards/" + FileNames.of(name) + "-patterns.pdf", title, glasses, afresh, quiet,
                         of -> PatternSheets.of(of, glasses, paper, EFFORT, quiet)));
     }
 

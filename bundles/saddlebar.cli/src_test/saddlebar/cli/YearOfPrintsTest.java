@@ -1,4 +1,4 @@
-package saddlebar.production.record;
+package saddlebar.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -21,6 +21,8 @@ import saddlebar.model.store.NewCommission;
 import saddlebar.model.store.RecordReading;
 import saddlebar.model.store.StudioLibrary;
 import saddlebar.model.work.Work;
+import saddlebar.production.record.DeedBook;
+import saddlebar.production.record.DeedReader;
 import saddlebar.trace.history.WorkHistory;
 import saddlebar.trace.suspect.Findings;
 import saddlebar.trace.suspect.Standing;
