@@ -160,7 +160,7 @@ class GuidePicturesTest {
             fields.get(0).setText("Chapel door");
             fields.get(1).setText("/tmp/commissions/chapel-door");
         }, "new-commission");
-        Path art = work.resolve("first-panel/art/first-panel.svg");
+        Path art = work.resolve("first-panel/artwork/first-panel.svg");
         dialog(Messages.Bring_title, () -> new BringingArtwork(Screen.window()).bring(art), shell -> {
             List<Text> fields = Screen.all(shell, Text.class).stream().filter(field -> (field.getStyle() & SWT.READ_ONLY) == 0).toList();
             fields.get(fields.size() - 1).setText("18 1/2 in");

@@ -7,7 +7,8 @@ import org.locationtech.jts.geom.util.AffineTransformation;
 
 /**
  * Whether two outlines are the same but for their place, within what a cutter could ever tell: {@value #TOLERANCE_MM} mm (our own limit,
- * no source). Turned or mirrored pieces are not the same: their paint would not be either.
+ * no source). A mirrored piece is not the same: its paint would be mirrored too. Nor is a turned one, although it could be laid turned under the
+ * screen: its dots would then stand at another angle than its neighbours', and a mark on the bed would have to say by how much to turn it.
  */
 final class SameOutline {
     static final double TOLERANCE_MM = 0.05;

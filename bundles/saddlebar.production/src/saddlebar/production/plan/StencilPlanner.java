@@ -16,11 +16,12 @@ import org.locationtech.jts.geom.Envelope;
  * Divides the painted pieces of layers that are printed alike (same paint, recipe, face and mesh) among as few stencils as their frames allow:
  * never through a piece, neighbours together, identical pieces once, also over windows.
  *
- * <p>Method: pieces that are the same but for their place form a class; a class of several becomes a stencil of its own, made from its first
- * piece and printed once for each. The rest are divided where they lie, layer by layer: the whole set is one stencil if its box fits; otherwise it is
- * cut in two by the straight line, along x or along y between two pieces in order of their middles, that leaves the smallest sum of box
- * areas, and so on in both halves; at last any two stencils whose common box fits are joined, the pair that wastes least first. O(n^2 log n) for n pieces of
- * one layer; a window has a few hundred. Deterministic: ties go to the earlier piece. Common practice, no source.
+ * <p>Method: pieces whose glass as cut and whose paint are the same but for their place, not turned and not mirrored, form a class; a class of
+ * several becomes a stencil of its own, made from its first piece and printed once for each. The rest are divided where they lie, layer by layer:
+ * the whole set is one stencil if its box fits; otherwise it is cut in two by the straight line, along x or along y between two pieces in order of
+ * their middles, that leaves the smallest sum of box areas, and so on in both halves; at last any two stencils whose common box fits are joined,
+ * the pair that wastes least first. O(n^2 log n) for n pieces of one layer; a window has a few hundred. Deterministic: ties go to the earlier
+ * piece. Common practice, no source.
  */
 public final class StencilPlanner {
     private static final Comparator<PaintedPiece> READING = Comparator

@@ -70,6 +70,14 @@ class StencilPlannerTest {
     }
 
     @Test
+    void turnedPiecesShareNoStencil() {
+        List<PaintedPiece> pieces = List.of(piece("a", 1, 0, 0, 20, 35, 90), piece("a", 2, 30, 0, 35, 20, 90), piece("a", 3, 70, 0, 20, 35, 90));
+        StencilPlanner.Plan plan = new StencilPlanner(new ImageArea(200, 200)).plan(pieces);
+        assertEquals(List.of(List.of("a/2"), List.of("a/1", "a/3")), plan.stencils().stream()
+                .map(stencil -> stencil.alike().stream().flatMap(List::stream).map(PaintedPiece::label).toList()).toList());
+    }
+
+    @Test
     void aPieceLargerThanAnyFrameIsNamedAndTheRestGoOn() {
         List<PaintedPiece> pieces = new ArrayList<>(grid("a", 2, 2, 60));
         pieces.add(piece("a", 9, 200, 0, 250, 90, 50));
