@@ -17,7 +17,7 @@ import saddlebar.model.work.Work;
 
 /** What every command takes, and how every command speaks: JSON or words on standard output, progress and warnings on standard error. */
 public final class CommonOptions {
-    private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+    private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
     /** How progress is told. */
     enum Progress {

@@ -31,6 +31,14 @@ final class CommandBench {
         System.setProperty(StudioLibrary.PROPERTY, Path.of("../../shared").toAbsolutePath().normalize().toString());
     }
 
+    /** One command in a Java of its own: the folder, then the words. */
+    public static void main(String[] folderAndLine) {
+        CommandBench bench = new CommandBench(Path.of(folderAndLine[0]));
+        int code = bench.run(folderAndLine[1]);
+        System.err.println(bench.told());
+        System.exit(code);
+    }
+
     private static List<BenchCommand> commands() {
         ArtworkReaders readers = ArtworkReaders.ownReaders();
         ScreeningMethods methods = ScreeningMethods.ownMethods();
