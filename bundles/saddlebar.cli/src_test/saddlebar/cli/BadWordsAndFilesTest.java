@@ -62,11 +62,14 @@ class BadWordsAndFilesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
             "<svg><g | bad.svg:1: this is no well-formed XML",
-            "<!DOCTYPE svg [<!ENTITY a 'ha'><!ENTITY b '&a;&a;'>]><svg xmlns='http://www.w3.org/2000/svg'><text>&b;</text></svg> | bad.svg:1: the file declares the entity a",
+            "<!DOCTYPE svg [<!ENTITY a 'ha'><!ENTITY b '&a;&a;'>]><svg xmlns='http://www.w3.org/2000/svg'><text>&b;</text></svg>"
+                    + " | bad.svg:1: the file declares the entity a",
             "<!DOCTYPE svg [<!ENTITY x SYSTEM 'file:///etc/hostname'>]><svg xmlns='http://www.w3.org/2000/svg'><text>&x;</text></svg> | of another file",
             "<svg xmlns='http://www.w3.org/2000/svg' width='0' height='5'/> | bad.svg:1: the drawing's page has no size",
-            "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>~<path d='M0 0L NaN 3' stroke='#000'/></svg> | bad.svg:2: <path>: d holds a number that is none",
-            "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>~<path d='M0 0L1e30 3' stroke='#000'/></svg> | bad.svg:2: <path> reaches more than ten"})
+            "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>~<path d='M0 0L NaN 3' stroke='#000'/></svg>"
+                    + " | bad.svg:2: <path>: d holds a number that is none",
+            "<svg xmlns='http://www.w3.org/2000/svg' width='9mm' height='9mm'>~<path d='M0 0L1e30 3' stroke='#000'/></svg>"
+                    + " | bad.svg:2: <path> reaches more than ten"})
     void drawings(String text, String words) throws IOException {
         bench.file("bad.svg", text.replace('~', '\n'));
         refused(3, "pieces @bad.svg", words);
@@ -102,11 +105,14 @@ class BadWordsAndFilesTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"--dpi 0 | --dpi: 0 is out of range; take 72 to 4800", "--dpi 100000 | --dpi: 100000 is out of range", "--dpi x | no number",
-            "--dpi NaN | out of range", "--lpi 301 | leaves a cell fewer than 17 tones; ask for 300 or less", "--lpi 0 | cells wider", "--dot heart | no dot shape",
+    @CsvSource(delimiter = '|', value = {"--dpi 0 | --dpi: 0 is out of range; take 72 to 4800", "--dpi 100000"
+            + " | --dpi: 100000 is out of range", "--dpi x | no number",
+            "--dpi NaN | out of range", "--lpi 301 | leaves a cell fewer than 17 tones; ask for 300 or less", "--lpi 0 | cells wider",
+            "--dot heart | no dot shape",
             "--dot-mm 0 | out of range", "--filter none | no diffusion filter", "--method magic | no screening method", "--process wet | no stencil process",
             "--mirror so | --mirror takes", "--from 2 | cannot stay bare", "--from .5 --to .2 | must be lighter", "--tone linear --to 1 | leave out",
-            "--width-mm 0 | --width-mm takes", "--width-mm NaN | --width-mm takes", "--scale 1 | two numbers", "--scale 1:0 | --scale takes", "--page 0 | from 1",
+            "--width-mm 0 | --width-mm takes", "--width-mm NaN | --width-mm takes", "--scale 1 | two numbers", "--scale 1:0 | --scale takes",
+            "--page 0 | from 1",
             "--page x | no whole number", "--jobs 0 | --jobs takes", "--bogus | Unknown option", "--course zigzag | lines cannot run", "more | one too many"})
     void wordsOfScreen(String option, String words) throws IOException {
         refused(2, SCREEN + option, words);
@@ -126,7 +132,8 @@ class BadWordsAndFilesTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {"screen @none.svg --out @a.tif | none.svg: there is no such file", "screen @. --out @a.tif | a folder, not a file",
             "screen @ok.svg --out @a.tif --page 2 | ok.svg: it has no page 2 but 1 page", "screen @ok.svg --out @a.tif --layer none | none",
-            "gang @items.csv --sheet 50x60 | items.csv: item a: it is 100 x 100 mm and fits no sheet", "gang @none.csv --sheet 50x60 | none.csv: there is no such file",
+            "gang @items.csv --sheet 50x60 | items.csv: item a: it is 100 x 100 mm and fits no sheet",
+            "gang @none.csv --sheet 50x60 | none.csv: there is no such file",
             "make @nowhere | nowhere", "check @nowhere | nowhere", "status @nowhere | nowhere", "status @ok.svg | ok.svg",
             "bring @nowhere @ok.svg --window W01 | nowhere"})
     void filesAndFolders(String line, String words) throws IOException {
@@ -173,6 +180,28 @@ class BadWordsAndFilesTest {
 
     private static int exit(String... words) throws IOException, InterruptedException {
         return new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
+    }
+
+    /** Two pages of 1 and of 2 inches; no table of places, which readers make anew. */
+    @Test
+    void pagesOfAPdf() throws IOException {
+        bench.file("two.pdf", """
+                %PDF-1.4
+                1 0 obj <</Type/Catalog/Pages 2 0 R>> endobj
+                2 0 obj <</Type/Pages/Kids[3 0 R 4 0 R]/Count 2>> endobj
+                3 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 72 72]/Resources<<>>/Contents 5 0 R>> endobj
+                4 0 obj <</Type/Page/Parent 2 0 R/MediaBox[0 0 144 144]/Resources<<>>/Contents 5 0 R>> endobj
+                5 0 obj <</Length 16>> stream
+                9 9 54 54 re f\s
+                endstream endobj
+                trailer <</Root 1 0 R>>
+                """);
+        refused(3, "screen @two.pdf --out @new.tif --page 3", "two.pdf: it has no page 3 but 2 pages; name one of them");
+        for (int page = 1; page <= 2; page++) {
+            assertTrue(bench.run("screen @two.pdf --dpi 300 --lpi 20 --json --replace --out @new.tif --page " + page) <= 1, bench.told());
+            assertEquals(300 * page, bench.json().get("widthPx").getAsInt());
+        }
+        refused(3, "pieces @two.pdf --page 3", "it has no page 3 but 2 pages");
     }
 
     @Test
