@@ -182,6 +182,19 @@ class BadWordsAndFilesTest {
         return new ProcessBuilder(words).redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start().waitFor();
     }
 
+    private void newerFormat() throws IOException {
+        Path file = bench.at("job").resolve("commission.saddlebar");
+        String text = Files.readString(file);
+        String newer = text.replaceFirst("formatVersion=\"[0-9]+\"", "formatVersion=\"99\"");
+        Files.writeString(file, newer);
+        refused(3, "status @job", "99");
+        refused(3, "make @job", "newer");
+        assertEquals(newer, Files.readString(file));
+        Files.writeString(file, text);
+        bench.stopped();
+        refused(130, "make @job", "Stopped; nothing is half written.");
+    }
+
     /** Two pages of 1 and of 2 inches; no table of places, which readers make anew. */
     @Test
     void pagesOfAPdf() throws IOException {
@@ -209,6 +222,8 @@ class BadWordsAndFilesTest {
         assertEquals(0, bench.run("new @job --title A"), bench.told());
         refused(4, "new @job --title A", "is not empty");
         refused(3, "bring @job @ok.svg --window W01", "no layer looks like the cutline");
+        bench.svg("open.svg", "<g id='cutline' fill='none' stroke='#000'><path d='M0 0L40 40M3 9V20'/></g>");
+        refused(3, "bring @job @open.svg --window W01", "open.svg: cutline: none of its 2 lines closes a piece");
         refused(2, "bring @job @panel.svg --window -", "--window takes a short name");
         assertEquals(0, bench.run("bring @job @panel.svg --window W01"), bench.told());
         refused(3, "make @job W99", "W99");
@@ -218,8 +233,8 @@ class BadWordsAndFilesTest {
             refused(4, "make @job", "job");
             refused(4, "bring @job @panel.svg --window W02", "job");
         }
+        newerFormat();
         bench.stopped();
-        refused(130, "make @job", "Stopped; nothing is half written.");
         refused(130, "screen @ok.svg --out @new.tif", "Stopped; nothing is half written.");
     }
 }
