@@ -1,6 +1,9 @@
 package saddlebar.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 
 import picocli.CommandLine.Model.CommandSpec;
@@ -11,6 +14,7 @@ import picocli.CommandLine.Spec;
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.artwork.ReadSettings;
+import saddlebar.model.problem.Refusal;
 
 /** Which artwork, and how large it is in glass. */
 public final class ArtOptions {
@@ -29,6 +33,9 @@ public final class ArtOptions {
     @Option(names = "--width-mm", paramLabel = "W", description = "Real width of the page in mm, instead of a scale.")
     private Double widthMm;
 
+    @Option(names = "--page", paramLabel = "N", description = "Page of a PDF of several, from 1; the first if not given.")
+    private Integer page;
+
     Path file() {
         return art;
     }
@@ -38,10 +45,32 @@ public final class ArtOptions {
     }
 
     Artwork read(ArtworkReaders readers) throws IOException {
-        return readers.read(art, settings());
+        Artwork artwork = readers.read(art, settings());
+        if (page != null && page > 1 && !isPdf()) {
+            artwork.close();
+            throw new Refusal(String.valueOf(art.getFileName()), "it has no page " + page + " but 1 page", "leave out --page");
+        }
+        return artwork;
+    }
+
+    /** As the reader of PDF tells its files: the mark may stand behind up to a kilobyte of something else. */
+    private boolean isPdf() throws IOException {
+        try (InputStream in = Files.newInputStream(art)) {
+            return new String(in.readNBytes(1024), StandardCharsets.ISO_8859_1).contains("%PDF-");
+        }
     }
 
     ReadSettings settings() {
+        if (page == null) {
+            return size();
+        }
+        if (page < 1) {
+            throw wrong("--page takes a whole number from 1, not " + page + ".");
+        }
+        return size().onPage(page);
+    }
+
+    private ReadSettings size() {
         if (scale != null && widthMm != null) {
             throw wrong("--scale and --width-mm say the same in two ways; give one of them.");
         }

@@ -2,6 +2,7 @@ package saddlebar.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Supplier;
 
 import com.google.gson.Gson;
 import com.google.gson.GsonBuilder;
@@ -11,11 +12,12 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Refusal;
 import saddlebar.model.work.Work;
 
 /** What every command takes, and how every command speaks: JSON or words on standard output, progress and warnings on standard error. */
 public final class CommonOptions {
-    private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().create();
+    private static final Gson JSON = new GsonBuilder().setPrettyPrinting().disableHtmlEscaping().serializeNulls().create();
 
     /** How progress is told. */
     enum Progress {
@@ -90,6 +92,17 @@ public final class CommonOptions {
             throw new ParameterException(command.commandLine(), "--jobs takes a whole number from 1 to 256, not " + jobs + ".");
         }
         return jobs;
+    }
+
+    /** What is made of the words of the command line alone: a value out of range there is a wrong word (exit code 2), no refused input. */
+    public <T> T ofWords(Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (Refusal outOfRange) {
+            String where = outOfRange.where();
+            String option = command.commandLine().getCommandSpec().findOption("--" + where) != null ? "--" + where : where;
+            throw wrong(option + ": " + outOfRange.what() + "; " + outOfRange.remedy() + ".");
+        }
     }
 
     /** Words or values that make no sense together: exit code 2. */

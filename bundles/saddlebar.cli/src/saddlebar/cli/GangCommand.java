@@ -29,6 +29,7 @@ import saddlebar.artwork.LayerChoice;
 import saddlebar.artwork.ReadSettings;
 import saddlebar.model.art.DrawnLine;
 import saddlebar.model.problem.Refusal;
+import saddlebar.model.units.Units;
 import saddlebar.nesting.Effort;
 import saddlebar.nesting.NestItem;
 import saddlebar.nesting.Nested;
@@ -96,6 +97,9 @@ public final class GangCommand implements BenchCommand {
         if (stripMm != null && !sheets.isEmpty()) {
             throw common.wrong("Shapes go on sheets or on a strip: give --sheet or --strip, not both.");
         }
+        if (stripMm != null && !(stripMm >= NestItem.SMALLEST_MM && stripMm <= SheetArea.LARGEST_MM)) {
+            throw common.wrong("--strip takes " + NestItem.SMALLEST_MM + " to " + Units.plain(SheetArea.LARGEST_MM) + " mm, not " + stripMm + ".");
+        }
         List<SheetArea> areas = sheets.stream().map(this::area).toList();
         Input input = read();
         Double height = stripMm != null ? stripMm : areas.isEmpty() ? input.stripHeightMm : null;
@@ -103,19 +107,29 @@ public final class GangCommand implements BenchCommand {
             throw common.wrong("On what? Give --sheet WxH, or --strip H.");
         }
         double gap = gapMm != null ? gapMm : height != null ? 0 : SHEET_GAP_MM;
-        Nested nested = height != null
-                ? StripNesting.place(input.items, height, gap, Effort.seconds(seconds), common.work(StripNesting.WORK_UNITS), better -> {})
-                : SheetNesting.place(input.items, areas, gap, Effort.seconds(seconds), common.work(SheetNesting.WORK_UNITS), better -> {});
+        Nested nested = place(input.items, height, areas, gap);
         common.answer(new Answer(nested.sheets(), nested.lengthMm(), nested.use(), nested.placements().stream().map(PlacementRow::of).toList(),
                 nested.valid(), nested.method()), words(nested, height != null));
         return DONE;
+    }
+
+    private Nested place(List<NestItem> shapes, Double stripHeightMm, List<SheetArea> areas, double gap) {
+        try {
+            return stripHeightMm != null
+                    ? StripNesting.place(shapes, stripHeightMm, gap, Effort.seconds(seconds), common.work(StripNesting.WORK_UNITS), better -> {})
+                    : SheetNesting.place(shapes, areas, gap, Effort.seconds(seconds), common.work(SheetNesting.WORK_UNITS), better -> {});
+        } catch (Refusal ofAnItem) {
+            throw new Refusal(items.getFileName() + ": " + ofAnItem.where(), ofAnItem.what(), ofAnItem.remedy(), ofAnItem);
+        }
     }
 
     private SheetArea area(String words) {
         String[] sides = words.toLowerCase(Locale.ROOT).split("x", -1);
         try {
             if (sides.length == 2) {
-                return new SheetArea(Double.parseDouble(sides[0]), Double.parseDouble(sides[1]));
+                double widthMm = Double.parseDouble(sides[0]);
+                double heightMm = Double.parseDouble(sides[1]);
+                return common.ofWords(() -> new SheetArea(widthMm, heightMm));
             }
         } catch (NumberFormatException noNumber) {
             throw common.wrong("--sheet takes a size in mm such as 216x279, not '" + words + "'.");

@@ -79,11 +79,23 @@ public final class Launcher {
         line.setUsageHelpWidth(110).setAbbreviatedOptionsAllowed(false).setExpandAtFiles(false);
         line.setParameterExceptionHandler((wrong, args) -> {
             String name = wrong.getCommandLine().getCommandSpec().qualifiedName();
-            voice.tell(sentence(wrong.getMessage()) + " See " + name + " --help.");
+            voice.tell(sentence(plain(wrong)) + " See " + name + " --help.");
             return ExitCode.WRONG_WORDS;
         });
         line.setExecutionExceptionHandler((risen, where, parsed) -> tell(risen, String.join(" ", words)));
         return line.execute(words);
+    }
+
+    /** What the parser says of types and places, in the words of someone who types. */
+    private static String plain(ParameterException wrong) {
+        if (wrong instanceof CommandLine.UnmatchedArgumentException unmatched && !unmatched.getUnmatched().isEmpty()) {
+            String word = unmatched.getUnmatched().get(0);
+            boolean first = wrong.getCommandLine().getParent() == null;
+            if (!word.startsWith("-")) {
+                return first ? "There is no command '" + word + "'." : "The word '" + word + "' is one too many.";
+            }
+        }
+        return wrong.getMessage() == null ? null : wrong.getMessage().replace("is not a double", "is no number").replace("is not an int", "is no whole number");
     }
 
     private static String sentence(String message) {

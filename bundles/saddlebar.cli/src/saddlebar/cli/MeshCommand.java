@@ -18,7 +18,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.problem.Problem;
-import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Units;
 import saddlebar.stencil.ScreeningMethods;
@@ -105,7 +104,7 @@ public final class MeshCommand implements BenchCommand {
         check("--distance-m", distanceM, 0.1, 100);
         check("--angle", angleDeg, -360, 360);
         check("--mesh-angle", meshAngleDeg, -360, 360);
-        Mesh mesh = new Mesh(count, threadUm).underTension(tension);
+        Mesh mesh = common.ofWords(() -> new Mesh(count, threadUm).underTension(tension));
         MeshBeats beats = new MeshBeats(mesh, meshAngleDeg);
         List<Problem> problems = new ArrayList<>(mesh.advice());
         Beat beat = null;
@@ -133,7 +132,7 @@ public final class MeshCommand implements BenchCommand {
                     ? "The ruling divides the device grid."
                     : String.format(Locale.ROOT, "Rounded cell by cell at 0 degrees the ruling would band every %.2f mm; am lays exact cells and does not.",
                             grid.periodMm()));
-            ScreeningRecipe recipe = ScreeningRecipe.withDefaults().withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg);
+            ScreeningRecipe recipe = common.ofWords(() -> ScreeningRecipe.withDefaults().withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg));
             problems.clear();
             problems.addAll(MeshAdvice.of(mesh, methods.method("am").actual(recipe)));
         }
@@ -159,11 +158,9 @@ public final class MeshCommand implements BenchCommand {
                             + Units.plain(lpi) + ".");
         }
         if (lpi > mesh.finestLpi()) {
-            throw new Refusal("lpi",
-                    String.format(Locale.ROOT, "a mesh of %s threads an inch does not carry %s lines an inch", Units.plain(mesh.threadsPerInch()),
-                            Units.plain(lpi)),
-                    String.format(Locale.ROOT, "take %.0f lines or fewer, or a mesh of %.0f threads or more", Math.floor(mesh.finestLpi()),
-                            Math.ceil(4 * lpi)));
+            throw common.wrong(String.format(Locale.ROOT,
+                    "--lpi: a mesh of %s threads an inch does not carry %s lines an inch; take %.0f lines or fewer, or a mesh of %.0f threads or more.",
+                    Units.plain(mesh.threadsPerInch()), Units.plain(lpi), Math.floor(mesh.finestLpi()), Math.ceil(4 * lpi)));
         }
     }
 
@@ -183,7 +180,7 @@ public final class MeshCommand implements BenchCommand {
         if (Files.exists(picture) && !replace) {
             throw new LockedException(picture + " exists already; nothing was written. Give --replace to replace it, or another name.");
         }
-        ScreeningRecipe recipe = ScreeningRecipe.withDefaults().withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg);
+        ScreeningRecipe recipe = common.ofWords(() -> ScreeningRecipe.withDefaults().withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg));
         int side = Units.pxOfMm(PICTURE_MM, dpi);
         float[] covered = PrintThroughMesh.of(mesh, meshAngleDeg).covered(FlatTone.bits(methods.method("am"), recipe, 0.3, side, side), dpi);
         BufferedImage image = new BufferedImage(side, side, BufferedImage.TYPE_BYTE_GRAY);

@@ -25,8 +25,10 @@ import saddlebar.cartoon.CartoonMaker;
 import saddlebar.cartoon.CartoonPiece;
 import saddlebar.cartoon.CartoonSettings;
 import saddlebar.cartoon.Join;
+import saddlebar.model.art.DrawnLine;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.problem.Problem;
+import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.production.make.CartoonSvg;
 
@@ -88,7 +90,7 @@ public final class PiecesCommand implements BenchCommand {
             LayerChoice layer = art.layer() != null
                     ? LayerChoice.of(artwork.chosenLayer(art.layer()))
                     : artwork.cutlineLayer().map(LayerChoice::of).orElse(LayerChoice.all());
-            Cartoon cartoon = CartoonMaker.make(artwork.lines(layer, Artwork.CUT_FLATNESS_MM), settings, common.work(100));
+            Cartoon cartoon = cartoon(artwork, layer, settings);
             if (svg != null) {
                 CartoonSvg.write(svg, String.valueOf(art.file().getFileName()), cartoon.pieces().stream()
                         .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems());
@@ -102,6 +104,16 @@ public final class PiecesCommand implements BenchCommand {
         }
     }
 
+    /** The maker knows lines, not the file that they come from. */
+    private Cartoon cartoon(Artwork artwork, LayerChoice layer, CartoonSettings settings) {
+        List<DrawnLine> lines = artwork.lines(layer, Artwork.CUT_FLATNESS_MM);
+        try {
+            return CartoonMaker.make(lines, settings, common.work(100));
+        } catch (Refusal ofTheLines) {
+            throw new Refusal(art.file().getFileName() + ": " + ofTheLines.where(), ofTheLines.what(), ofTheLines.remedy(), ofTheLines);
+        }
+    }
+
     private Join join() {
         if (gap == null) {
             return Join.gap(Join.DEFAULT_GAP_MM);
@@ -112,7 +124,8 @@ public final class PiecesCommand implements BenchCommand {
             }
             return gap.heartMm != null ? Join.came(gap.heartMm) : Join.gap(gap.gapMm);
         } catch (IllegalArgumentException outOfRange) {
-            throw common.wrong("The gap is out of range: " + outOfRange.getMessage() + ".");
+            String option = gap.foilMil != null ? "--foil" : gap.heartMm != null ? "--heart-mm" : "--gap-mm";
+            throw common.wrong(option + " is out of range: " + outOfRange.getMessage() + ".");
         }
     }
 

@@ -160,21 +160,15 @@ public final class ScreenCommand implements BenchCommand {
     @Override
     public Integer call() throws IOException {
         long begun = System.nanoTime();
-        ScreeningRecipe recipe = ScreeningRecipe.withDefaults().withMethod(method).withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg).withDot(dot).withDotMm(dotMm)
-                .withFilter(filter).withNoiseSide(noiseSide).withCourse(course);
-        if (raster) {
-            recipe = recipe.withScan(ScreeningRecipe.Scan.RASTER);
-        }
-        if (clusterDots != null) {
-            recipe = recipe.withClusterDots(clusterDots);
-        }
-        ScreeningMethod screening = methods.method(method);
-        StencilProcess process = processes.process(processKey);
+        ScreeningRecipe recipe = common.ofWords(this::recipe);
+        ScreeningMethod screening = common.ofWords(() -> methods.method(method));
+        StencilProcess process = common.ofWords(() -> processes.process(processKey));
         TonerSide touches = word("--toner-side", tonerSide, TonerSide.values(), TonerSide::key);
         Face painted = word("--face", face, Face.values(), Face::key);
         boolean mirrored = mirrored(process, touches, painted);
         double finestOpenMm = limit("--open-mm", openMm, USUAL_MESH.finestDotUm() / 1000);
         double finestBridgeMm = limit("--bridge-mm", bridgeMm, USUAL_MESH.finestBridgeUm() / 1000);
+        requireTone();
         String ending = ending();
         if (Files.exists(out) && !replace) {
             throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
@@ -214,10 +208,23 @@ public final class ScreenCommand implements BenchCommand {
         }
     }
 
-    private ToneTable toneTable(Artwork artwork, LayerChoice layer) throws IOException {
+    private ScreeningRecipe recipe() {
+        ScreeningRecipe recipe = ScreeningRecipe.withDefaults().withMethod(method).withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg).withDot(dot).withDotMm(dotMm)
+                .withFilter(filter).withNoiseSide(noiseSide).withCourse(course);
+        if (raster) {
+            recipe = recipe.withScan(ScreeningRecipe.Scan.RASTER);
+        }
+        return clusterDots == null ? recipe : recipe.withClusterDots(clusterDots);
+    }
+
+    private void requireTone() {
         if (tone != null && (from != null || to != null)) {
             throw common.wrong("--tone says the whole tone; leave out --from and --to.");
         }
+        common.ofWords(() -> new Stretch(from == null ? 0 : from, to == null ? 1 : to));
+    }
+
+    private ToneTable toneTable(Artwork artwork, LayerChoice layer) throws IOException {
         if ("linear".equals(tone)) {
             return ToneTable.linear();
         }

@@ -102,9 +102,9 @@ public final class WedgeCommand implements BenchCommand {
     public Integer call() throws IOException {
         List<ScreeningRecipe> recipes = new ArrayList<>();
         for (String one : method) {
-            methods.method(one.strip());
-            recipes.add(ScreeningRecipe.withDefaults().withMethod(one.strip()).withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg).withDot(dot).withDotMm(dotMm)
-                    .withFilter(filter));
+            common.ofWords(() -> methods.method(one.strip()));
+            recipes.add(common.ofWords(() -> ScreeningRecipe.withDefaults().withMethod(one.strip()).withDpiAndLpi(dpi, lpi).withAngleDeg(angleDeg)
+                    .withDot(dot).withDotMm(dotMm).withFilter(filter)));
         }
         TonerSide touches = switch (tonerSide.toLowerCase(Locale.ROOT)) {
             case "print" -> TonerSide.PRINT;
@@ -115,11 +115,12 @@ public final class WedgeCommand implements BenchCommand {
         if (Files.exists(out) && !replace) {
             throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
         }
-        StencilProcess process = processes.process(processKey);
+        StencilProcess process = common.ofWords(() -> processes.process(processKey));
         boolean mirrored = process.mirrored(touches, Face.INTERIOR);
+        Paper paper = common.ofWords(() -> Paper.of(sheet));
         WedgeLayout layout = WedgeLayout.usual();
         String note = String.join(", ", List.of(paint, mesh).stream().filter(word -> !word.isBlank()).toList());
-        SheetPlan plan = WedgeSheet.plan(layout, recipes, methods, Paper.of(sheet), process, touches, Face.INTERIOR, mirrored, "Step wedge", note);
+        SheetPlan plan = WedgeSheet.plan(layout, recipes, methods, paper, process, touches, Face.INTERIOR, mirrored, "Step wedge", note);
         BitonalSettings settings = BitonalSettings.at(dpi).withTitle("Step wedge " + note).replacing(replace).onThreads(common.jobs())
                 .withDescription(String.join("\n", recipes.stream().map(WedgeSheet::name).toList()));
         ComposedSheet composed = ComposedSheet.of(plan);

@@ -73,7 +73,7 @@ public final class Bringing {
         try (Artwork artwork = readers.read(request.art(), request.size())) {
             LayerRoles roles = LayerRoles.of(request, artwork, last);
             ArtFile art = new ArtFile(request.art(), String.valueOf(request.art().getFileName()), Hashes.sha256(request.art()), artwork.widthMm());
-            PanelPieces pieces = making.pieces(facts(folder.commission(), request, known, knownPanel, roles, art), work);
+            PanelPieces pieces = pieces(facts(folder.commission(), request, known, knownPanel, roles, art), art, work);
             Map<String, List<ColourArea>> glass = new LinkedHashMap<>();
             roles.glass().forEach((colourway, layer) -> glass.put(colourway, artwork.areas(LayerChoice.of(artwork.chosenLayer(layer)))));
 
@@ -97,6 +97,18 @@ public final class Bringing {
             return new Brought(window, stored.file(), stored.sha256(), revision, (int) panel.getPieces().stream().filter(p -> !p.isRetired()).count(),
                     panel.getLayers().stream().map(layer -> layer.getRole().getLiteral() + " from " + layer.getArtLayer()).toList(),
                     window.getColourways().stream().map(c -> c.getName()).toList(), problems);
+        }
+    }
+
+    /** What is wrong with lines is told with the file that they come from. */
+    private PanelPieces pieces(PlacedPanel facts, ArtFile art, Work work) throws IOException {
+        try {
+            return making.pieces(facts, work);
+        } catch (Refusal ofTheLines) {
+            if (ofTheLines.where().startsWith(art.file())) {
+                throw ofTheLines;
+            }
+            throw new Refusal(art.file() + ": " + ofTheLines.where(), ofTheLines.what(), ofTheLines.remedy(), ofTheLines);
         }
     }
 

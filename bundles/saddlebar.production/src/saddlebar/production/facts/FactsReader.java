@@ -194,7 +194,8 @@ public final class FactsReader {
         Optional<ProcessSetting> setting = commission.getStudio().getProcesses().stream().filter(p -> processKey.equals(p.getProcessKey())).findFirst();
         if (setting.isEmpty() || !setting.get().isConfirmed()) {
             String told = "nobody has said yet which side of the mesh the toner touches in " + processKey
-                    + "; the print side is taken. Print the reading mark on paper, try it, and confirm it";
+                    + "; the print side is taken. Print one sheet on paper, try its reading mark against a frame, and say it once: make with --toner-side print or"
+                    + " squeegee";
             if (problems.stream().noneMatch(problem -> problem.message().equals(told))) {
                 problems.add(Problem.of("toner-side-unconfirmed", Severity.NOTE, processKey, told));
             }
