@@ -13,6 +13,8 @@ public final class Ids {
     public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
     public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
     public static final String DOTS_VIEW = "saddlebar.ui.view.dots";
+    public static final String RECIPE_VIEW = "saddlebar.ui.view.recipe";
+    public static final String MESH_VIEW = "saddlebar.ui.view.mesh";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
     public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";

@@ -1,15 +1,19 @@
 package saddlebar.ui.bench;
 
+import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
 import org.eclipse.ui.IPerspectiveFactory;
 
 import saddlebar.ui.Ids;
 
-/** Stencils: the Easel and, beside it, the dots of the chosen stencil under a magnifier. */
+/** Stencils: the Easel and, beside it, the chosen layer's dots under a magnifier, and what they are made by. */
 public final class ScreenBench implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
         Benches.common(layout);
-        layout.addView(Ids.DOTS_VIEW, IPageLayout.RIGHT, 0.5f, layout.getEditorArea());
+        layout.addView(Ids.DOTS_VIEW, IPageLayout.RIGHT, 0.36f, layout.getEditorArea());
+        IFolderLayout craft = layout.createFolder("craft", IPageLayout.BOTTOM, 0.42f, Ids.DOTS_VIEW);
+        craft.addView(Ids.RECIPE_VIEW);
+        craft.addView(Ids.MESH_VIEW);
     }
 }

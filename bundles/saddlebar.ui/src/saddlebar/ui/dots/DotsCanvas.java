@@ -64,6 +64,30 @@ final class DotsCanvas extends Canvas {
         changed();
     }
 
+    /** Other bits at the magnification that there is: of the same size in the same place, else about a place. */
+    void replace(StencilBits other, int[] placePx) {
+        boolean same = bits.filter(before -> before.widthPx() == other.widthPx() && before.heightPx() == other.heightPx()
+                && before.pxPerMm() == other.pxPerMm()).isPresent();
+        bits = Optional.of(other);
+        if (!same) {
+            Rectangle area = getClientArea();
+            left = placePx[0] - area.width / 2.0 / zoom;
+            top = placePx[1] - area.height / 2.0 / zoom;
+        }
+        changed();
+    }
+
+    /** Device pixel in the middle. */
+    int[] middlePx() {
+        Rectangle area = getClientArea();
+        return new int[] {(int) Math.round(left + area.width / 2.0 / zoom), (int) Math.round(top + area.height / 2.0 / zoom)};
+    }
+
+    /** What is shown, if anything. */
+    Optional<StencilBits> bits() {
+        return bits;
+    }
+
     void setMesh(Optional<MeshLines> lines) {
         mesh = lines;
         changed();

@@ -1,11 +1,13 @@
 package saddlebar.ui.dots;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ExecutorService;
 
 import org.eclipse.core.runtime.IProgressMonitor;
 import org.eclipse.core.runtime.IStatus;
@@ -14,6 +16,7 @@ import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.layout.RowLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.osgi.util.NLS;
@@ -35,21 +38,49 @@ import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.ScreenFrame;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.problem.Refusal;
+import saddlebar.model.work.Work;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.make.MonitorWork;
+import saddlebar.ui.screening.Background;
+import saddlebar.ui.screening.ChosenLayer;
+import saddlebar.ui.screening.LayerScreen;
+import saddlebar.ui.screening.NewestWins;
+import saddlebar.ui.screening.PreviewAsk;
+import saddlebar.ui.screening.PreviewRoom;
+import saddlebar.ui.screening.ScreeningWords;
+import saddlebar.ui.screening.StencilPlace;
 
-/** The dots of the chosen stencil, as its file has them; of a layer its first stencil, of a piece its matt's, or what else prints on it. */
+/**
+ * The dots of the chosen stencil, as its file has them or as its layer's recipe would make them now; of a layer its first stencil, of a piece its
+ * matt's, or what else prints on it. A change of the recipe shows what it makes.
+ */
 public final class DotsView extends ViewPart implements ISelectionListener {
     private static final int[] NOWHERE = {0, 0};
 
+    /** A preview wanted of an open commission. */
+    private record Asked(PreviewAsk ask, OpenCommission open) {
+    }
+
     private CommissionDesk desk;
+    private Display display;
     private DotsCanvas dots;
     private Button meshShown;
     private Label facts;
     private Optional<Stencil> shown = Optional.empty();
     private Job reading;
+    private Optional<StencilBits> made = Optional.empty();
+    private int[] madePlacePx = NOWHERE;
+    private Button asMade;
+    private Button asRecipe;
+    private ChosenLayer chosen;
+    private Optional<DesignLayer> layer = Optional.empty();
+    private Optional<PreviewAsk> asked = Optional.empty();
+    private Optional<PreviewRoom.Preview> preview = Optional.empty();
+    private final PreviewRoom room = new PreviewRoom();
+    private final ExecutorService thread = Background.thread("saddlebar preview of dots");
+    private final NewestWins<Asked> previews = new NewestWins<>(thread, this::screen);
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
         @Override
         public void closing(OpenCommission commission) {
@@ -59,9 +90,20 @@ public final class DotsView extends ViewPart implements ISelectionListener {
 
     @Override
     public void createPartControl(Composite parent) {
+        display = parent.getDisplay();
         Composite body = new Composite(parent, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(1).margins(4, 4).applyTo(body);
-        meshShown = new Button(body, SWT.CHECK);
+        Composite above = new Composite(body, SWT.NONE);
+        RowLayoutFactory.fillDefaults().spacing(12).wrap(true).applyTo(above);
+        GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(above);
+        asMade = new Button(above, SWT.RADIO);
+        asMade.setText(Messages.Dots_asMade);
+        asMade.setSelection(true);
+        asRecipe = new Button(above, SWT.RADIO);
+        asRecipe.setText(Messages.Dots_asRecipe);
+        asMade.addListener(SWT.Selection, event -> turn(false));
+        asRecipe.addListener(SWT.Selection, event -> turn(true));
+        meshShown = new Button(above, SWT.CHECK);
         meshShown.setText(Messages.Dots_mesh);
         meshShown.setSelection(true);
         meshShown.addListener(SWT.Selection, event -> dots.setMesh(mesh()));
@@ -78,6 +120,137 @@ public final class DotsView extends ViewPart implements ISelectionListener {
         if (now != null) {
             selectionChanged(null, now);
         }
+        chosen = new ChosenLayer(getSite().getPage(), desk, this::follow);
+    }
+
+    /** Another layer, or something has changed: where it was the recipe, what it makes now is shown. */
+    private void follow(Optional<DesignLayer> next) {
+        if (dots.isDisposed()) {
+            return;
+        }
+        boolean another = !next.equals(layer);
+        layer = next;
+        if (another) {
+            previews.forget();
+            preview = Optional.empty();
+            asked = Optional.empty();
+            if (shown.isPresent() && next.isPresent() && shown.get().getLayer() != next.get()) {
+                show(DotsView.stencil(next.get()));
+            }
+            turn(next.isPresent() && shown.isEmpty());
+        } else if (next.isPresent()) {
+            Optional<PreviewAsk> now = ask(asked.flatMap(PreviewAsk::place));
+            if (asked.isPresent() && now.isPresent() && !now.equals(asked)) {
+                turn(true);
+            }
+        }
+        asRecipe.setEnabled(next.isPresent());
+        meshShown.setEnabled(anyMesh().isPresent());
+        dots.setMesh(mesh());
+        tell();
+    }
+
+    /** Between before and after. What may be asked for later is read now, so that it is there at once. */
+    private void turn(boolean recipe) {
+        asMade.setSelection(!recipe);
+        asRecipe.setSelection(recipe);
+        asMade.setEnabled(shown.isPresent());
+        if (recipe) {
+            preview.ifPresent(there -> dots.replace(there.bits(), middle(there.bits())));
+            if (preview.isEmpty()) {
+                dots.show(Optional.empty(), NOWHERE, layer.isPresent() ? Messages.Dots_screening : Messages.Dots_chooseOne);
+            }
+        } else if (made.isPresent()) {
+            dots.replace(made.get(), madePlacePx);
+        }
+        askAgain();
+        tell();
+    }
+
+    private void askAgain() {
+        if (layer.isEmpty()) {
+            return;
+        }
+        Optional<PreviewAsk> now = ask(asked.flatMap(PreviewAsk::place));
+        if (now.isPresent() && now.equals(asked) && preview.isPresent()) {
+            return;
+        }
+        asked = now;
+        if (now.isPresent()) {
+            previews.ask(new Asked(now.get(), desk.commission().orElseThrow()));
+        } else if (asRecipe.getSelection()) {
+            dots.show(Optional.empty(), NOWHERE, Messages.Dots_noArt);
+        }
+    }
+
+    private Optional<PreviewAsk> ask(Optional<PreviewAsk.PlaceMm> kept) {
+        try {
+            Optional<LayerScreen> screen = desk.commission().flatMap(open -> layer.map(found -> new LayerScreen(open, found)));
+            return screen.flatMap(found -> found.ask(kept.or(() -> madePlace(found.mirrored()))));
+        } catch (Refusal e) {
+            if (asRecipe.getSelection()) {
+                dots.show(Optional.empty(), NOWHERE, e.getMessage());
+            }
+            return Optional.empty();
+        }
+    }
+
+    /** The place of the page that the made stencil shows first. */
+    private Optional<PreviewAsk.PlaceMm> madePlace(boolean mirrored) {
+        return made.flatMap(bits -> {
+            int x = mirrored ? bits.widthPx() - madePlacePx[0] : madePlacePx[0];
+            return StencilPlace.onPage(shown.orElseThrow(), x / bits.pxPerMm(), madePlacePx[1] / bits.pxPerMm());
+        });
+    }
+
+    private static int[] middle(StencilBits bits) {
+        return new int[] {bits.widthPx() / 2, bits.heightPx() / 2};
+    }
+
+    /** On the preview's own thread. */
+    private void screen(Asked wanted, Work work) {
+        Optional<PreviewRoom.Preview> done = Optional.empty();
+        String words = "";
+        try {
+            done = Optional.of(room.preview(wanted.ask(), wanted.open().shelf(), work));
+        } catch (IOException | Refusal | UncheckedIOException e) {
+            words = e.getMessage();
+        }
+        work.checkpoint();
+        Optional<PreviewRoom.Preview> result = done;
+        String otherwise = words;
+        if (!display.isDisposed()) {
+            display.asyncExec(() -> take(wanted.ask(), result, otherwise));
+        }
+    }
+
+    private void take(PreviewAsk of, Optional<PreviewRoom.Preview> done, String words) {
+        if (dots.isDisposed() || asked.isEmpty() || !asked.get().equals(of)) {
+            return;
+        }
+        preview = done;
+        // from now on the same place is looked at, whatever the recipe says
+        asked = done.flatMap(there -> ask(Optional.of(there.place()))).or(() -> asked);
+        if (asRecipe.getSelection()) {
+            done.ifPresentOrElse(there -> {
+                if (dots.bits().isPresent()) {
+                    dots.replace(there.bits(), middle(there.bits()));
+                } else {
+                    dots.show(Optional.of(there.bits()), middle(there.bits()), "");
+                }
+            }, () -> dots.show(Optional.empty(), NOWHERE, words));
+        }
+        tell();
+    }
+
+    /** What a test waits for: the preview that is there. */
+    public Optional<PreviewRoom.Preview> preview() {
+        return preview;
+    }
+
+    /** Whether the dots are seen as the recipe would make them. */
+    public boolean showsRecipe() {
+        return asRecipe.getSelection();
     }
 
     @Override
@@ -110,6 +283,13 @@ public final class DotsView extends ViewPart implements ISelectionListener {
             reading = null;
         }
         shown = stencil;
+        made = Optional.empty();
+        asked = Optional.empty();
+        preview = Optional.empty();
+        previews.forget();
+        asMade.setSelection(true);
+        asRecipe.setSelection(false);
+        asMade.setEnabled(stencil.isPresent());
         dots.setMesh(mesh());
         Optional<Path> file = stencil.flatMap(this::file);
         if (file.isEmpty()) {
@@ -118,7 +298,7 @@ public final class DotsView extends ViewPart implements ISelectionListener {
             dots.show(Optional.empty(), NOWHERE, Messages.Dots_reading);
             read(stencil.get(), file.get());
         }
-        meshShown.setEnabled(stencil.flatMap(DotsView::meshOf).isPresent());
+        meshShown.setEnabled(anyMesh().isPresent());
         tell();
     }
 
@@ -128,7 +308,6 @@ public final class DotsView extends ViewPart implements ISelectionListener {
     }
 
     private void read(Stencil stencil, Path file) {
-        Display display = dots.getDisplay();
         reading = new Job(NLS.bind(Messages.Dots_job, file.getFileName())) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
@@ -151,12 +330,26 @@ public final class DotsView extends ViewPart implements ISelectionListener {
 
     private void take(Stencil stencil, Optional<StencilBits> bits, int[] placePx, String words) {
         if (!dots.isDisposed() && shown.isPresent() && shown.get() == stencil) {
-            dots.show(bits, placePx, words);
+            made = bits;
+            madePlacePx = placePx;
+            asked = Optional.empty(); // before and after show the same place
+            preview = Optional.empty();
+            if (asMade.getSelection()) {
+                dots.show(bits, placePx, words);
+            }
+            askAgain();
         }
     }
 
     private Optional<MeshLines> mesh() {
-        return meshShown.getSelection() ? shown.flatMap(DotsView::meshOf) : Optional.empty();
+        return meshShown.getSelection() ? anyMesh() : Optional.empty();
+    }
+
+    /** That of the made stencil, else that on which the layer would be made. */
+    private Optional<MeshLines> anyMesh() {
+        return shown.flatMap(DotsView::meshOf).or(() -> desk.commission().flatMap(open -> layer.map(found -> new LayerScreen(open, found)))
+                .flatMap(screen -> screen.mesh().map(mesh -> new MeshLines(mesh.getThreadsPerInch(), mesh.getThreadUm(),
+                        screen.frame().map(ScreenFrame::getMeshTurnDeg).orElse(0.0)))));
     }
 
     private static Optional<MeshLines> meshOf(Stencil stencil) {
@@ -169,7 +362,12 @@ public final class DotsView extends ViewPart implements ISelectionListener {
 
     private void tell() {
         StringBuilder words = new StringBuilder();
-        shown.ifPresent(stencil -> {
+        if (asRecipe.getSelection() && layer.isPresent()) {
+            words.append(NLS.bind(Messages.Dots_preview, ScreeningWords.layer(layer.get())));
+            words.append("   ").append(NLS.bind(Messages.Dots_zoom, number(dots.zoom())));
+            words.append("   ").append(NLS.bind(Messages.Dots_share, Math.round(dots.shareInView() * 100)));
+        }
+        shown.filter(stencil -> asMade.getSelection()).ifPresent(stencil -> {
             String layer = stencil.getLayer() == null || stencil.getLayer().getName() == null ? "" : stencil.getLayer().getName();
             words.append(NLS.bind(Messages.Dots_stencil, layer, stencil.getNumber()));
             words.append("   ").append(NLS.bind(Messages.Dots_zoom, number(dots.zoom())));
@@ -198,9 +396,14 @@ public final class DotsView extends ViewPart implements ISelectionListener {
             desk.removeListener(onDesk);
             getSite().getPage().removeSelectionListener(this);
         }
+        if (chosen != null) {
+            chosen.dispose();
+        }
         if (reading != null) {
             reading.cancel();
         }
+        previews.forget();
+        thread.shutdownNow();
         super.dispose();
     }
 }

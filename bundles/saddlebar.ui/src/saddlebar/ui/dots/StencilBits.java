@@ -33,6 +33,19 @@ public final class StencilBits {
     }
 
     /**
+     * Bits that were made just now.
+     *
+     * @param pxPerMm device pixels a mm
+     * @param words   rows laid out as in {@link saddlebar.stencil.BitBands}, 1 is toner; kept, not copied
+     */
+    public static StencilBits of(int widthPx, int heightPx, double pxPerMm, long[] words) {
+        if (words.length != Math.multiplyExact((widthPx + 63) >> 6, heightPx)) {
+            throw new IllegalArgumentException(words.length + " words do not make " + widthPx + " x " + heightPx + " px");
+        }
+        return new StencilBits(widthPx, heightPx, pxPerMm, words);
+    }
+
+    /**
      * Reads a file.
      *
      * @param work tells {@link #UNITS} in all
