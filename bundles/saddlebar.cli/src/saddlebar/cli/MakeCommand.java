@@ -17,6 +17,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import saddlebar.model.commission.ProcessSetting;
+import saddlebar.model.commission.Studio;
+import saddlebar.model.commission.TonerSide;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.production.facts.CommissionFacts;
@@ -49,6 +52,10 @@ public final class MakeCommand implements BenchCommand {
     @Option(names = "--afresh", description = "Make also what has not changed.")
     private boolean afresh;
 
+    @Option(names = "--toner-side", paramLabel = "SIDE", description = "Says once for this studio which side of the mesh its sheets touch, print or squeegee; it"
+            + " is kept. Try it first with the reading mark of a sheet printed on paper.")
+    private String tonerSide;
+
     @Mixin
     private CommonOptions common;
 
@@ -65,6 +72,9 @@ public final class MakeCommand implements BenchCommand {
     public Integer call() throws IOException {
         MakeRequest request = new MakeRequest(windows, stage(), afresh, common.jobs());
         try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
+            if (tonerSide != null) {
+                confirm(commission.studio());
+            }
             CommissionFacts facts = FactsReader.read(commission.commission(), commission.path(), List.of());
             MakeResult result = making.make(facts, request, common.work(Making.WORK_UNITS));
             MakeBook.enter(commission, result);
@@ -72,6 +82,18 @@ public final class MakeCommand implements BenchCommand {
             common.answer(new Answer(result.made(), result.kept(), result.problems().stream().map(ProblemRow::of).toList()), words(commission, result));
             common.tell(result.problems());
             return result.needsAttention() ? ATTENTION : DONE;
+        }
+    }
+
+    private void confirm(Studio studio) {
+        TonerSide side = switch (tonerSide.toLowerCase(Locale.ROOT)) {
+            case "print" -> TonerSide.PRINT;
+            case "squeegee" -> TonerSide.SQUEEGEE;
+            default -> throw common.wrong("--toner-side takes print or squeegee, not '" + tonerSide + "'.");
+        };
+        for (ProcessSetting process : studio.getProcesses()) {
+            process.setTonerSide(side);
+            process.setConfirmed(true);
         }
     }
 
