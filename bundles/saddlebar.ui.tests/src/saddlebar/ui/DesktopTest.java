@@ -364,7 +364,7 @@ class DesktopTest {
     private static String rows(StencilBits bits) {
         StringBuilder rows = new StringBuilder();
         for (int i = 0; i < 4096; i++) {
-            rows.append(bits.black(i % 512, i / 512 * 61) ? '1' : '0');
+            rows.append(bits.black(i % 512, i / 512 * 127) ? '1' : '0');
         }
         return rows.toString();
     }
@@ -372,6 +372,9 @@ class DesktopTest {
     @Test
     void aRecipeIsChangedSeenInTheDotsAndTakenBack() throws InterruptedException {
         DesignLayer matt = chooseMatt(open());
+        String solid = Screen.get(() -> rows(dots().preview().orElseThrow().bits())); // one tone only, which is stretched to solid paint
+        type(RecipeField.TO, "100 %");
+        Screen.await("dots of a half tone", () -> dots().preview().filter(preview -> !rows(preview.bits()).equals(solid)).isPresent());
         String before = Screen.get(() -> rows(dots().preview().orElseThrow().bits()));
         double lpi = matt.getRecipe().getLpi();
         Screen.await("the recipe's ruling in its field", () -> recipeText(RecipeField.RULING).getText().startsWith("40"));
