@@ -23,6 +23,9 @@ import org.eclipse.swt.graphics.Image;
 import org.eclipse.swt.graphics.ImageData;
 import org.eclipse.swt.graphics.ImageLoader;
 import org.eclipse.swt.graphics.Point;
+import org.eclipse.swt.widgets.Button;
+import org.eclipse.swt.widgets.Event;
+import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Shell;
 import org.eclipse.swt.widgets.Table;
 import org.eclipse.swt.widgets.Text;
@@ -42,16 +45,21 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 
+import saddlebar.model.commission.DesignLayer;
+import saddlebar.model.commission.LayerRole;
 import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.Window;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.NewCommission;
 import saddlebar.model.store.StudioLibrary;
 import saddlebar.model.work.Work;
+import saddlebar.stencil.mesh.ScoredRuling;
 import saddlebar.ui.bench.EaselEditor;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.dots.DotsView;
+import saddlebar.ui.dots.StencilBits;
 import saddlebar.ui.easel.EaselCanvas;
 import saddlebar.ui.easel.EaselLook.Overlay;
 import saddlebar.ui.easel.PieceWalk;
@@ -61,6 +69,7 @@ import saddlebar.ui.make.HandedOverJob;
 import saddlebar.ui.make.MakeSummary;
 import saddlebar.ui.make.Maker;
 import saddlebar.ui.problems.ProblemBoard;
+import saddlebar.ui.screening.RecipeField;
 
 /** The desktop as a person meets it: opened, looked at, changed, made. At the end the log is clean and nothing of the screen's was lost. */
 @ExtendWith(WorkbenchExtension.class)
@@ -76,9 +85,8 @@ class DesktopTest {
               </g>
             </svg>
             """;
-    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.PROPERTIES_VIEW,
-            Ids.PROBLEMS_VIEW,
-            Ids.PROGRESS_VIEW};
+    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
+            Ids.MESH_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW};
 
     @RegisterExtension
     static final NothingLost NOTHING_LOST = new NothingLost();
@@ -318,6 +326,103 @@ class DesktopTest {
             Screen.page().showView(Ids.PROBLEMS_VIEW);
             assertTrue(table(Messages.Problems_severity).getItemCount() > 0);
         });
+    }
+
+    /** The matt of the window, chosen in the tree, on the Screen bench. */
+    private static DesignLayer chooseMatt(OpenCommission commission) throws InterruptedException {
+        DesignLayer matt = Screen.get(() -> {
+            PlatformUI.getWorkbench().showPerspective(Ids.SCREEN_BENCH, Screen.window());
+            Screen.page().resetPerspective();
+            DesignLayer found = commission.window("W01").orElseThrow().getPanels().get(0).getLayers().stream()
+                    .filter(layer -> layer.getRole() == LayerRole.MATT).findFirst().orElseThrow();
+            IViewPart tree = Screen.page().showView(Ids.TREE_VIEW);
+            tree.getSite().getSelectionProvider().setSelection(new StructuredSelection(found));
+            return found;
+        });
+        Screen.await("dots of the recipe", () -> dots().preview().isPresent() && dots().showsRecipe());
+        return matt;
+    }
+
+    private static DotsView dots() {
+        return (DotsView) Screen.page().findView(Ids.DOTS_VIEW);
+    }
+
+    /** The field of the recipe that is typed in. */
+    private static Text recipeText(RecipeField field) {
+        return Screen.all(Screen.window().getShell(), Text.class).stream().filter(text -> text.getData(RecipeField.class.getName()) == field)
+                .findFirst().orElseThrow(() -> new AssertionError("no field of " + field));
+    }
+
+    private static void type(RecipeField field, String words) {
+        Screen.run(() -> {
+            Text text = recipeText(field);
+            text.setText(words);
+            text.notifyListeners(SWT.DefaultSelection, new Event());
+        });
+    }
+
+    private static String rows(StencilBits bits) {
+        StringBuilder rows = new StringBuilder();
+        for (int i = 0; i < 4096; i++) {
+            rows.append(bits.black(i % 512, i / 512 * 127) ? '1' : '0');
+        }
+        return rows.toString();
+    }
+
+    @Test
+    void aRecipeIsChangedSeenInTheDotsAndTakenBack() throws InterruptedException {
+        DesignLayer matt = chooseMatt(open());
+        String solid = Screen.get(() -> rows(dots().preview().orElseThrow().bits())); // one tone only, which is stretched to solid paint
+        type(RecipeField.TO, "100 %");
+        Screen.await("dots of a half tone", () -> dots().preview().filter(preview -> !rows(preview.bits()).equals(solid)).isPresent());
+        String before = Screen.get(() -> rows(dots().preview().orElseThrow().bits()));
+        double lpi = matt.getRecipe().getLpi();
+        Screen.await("the recipe's ruling in its field", () -> recipeText(RecipeField.RULING).getText().startsWith("40"));
+        type(RecipeField.RULING, "12 /cm");
+        assertEquals(30.48, matt.getRecipe().getLpi(), 1e-9);
+        Screen.await("other dots", () -> dots().preview().filter(preview -> !rows(preview.bits()).equals(before)).isPresent());
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(lpi, Screen.get(() -> matt.getRecipe().getLpi()));
+        Screen.await("the dots of before", () -> dots().preview().filter(preview -> rows(preview.bits()).equals(before)).isPresent());
+        assertTrue(Screen.get(() -> recipeText(RecipeField.RULING).getText()).startsWith("40"));
+        command("org.eclipse.ui.edit.redo");
+        assertEquals(30.48, Screen.get(() -> matt.getRecipe().getLpi()), 1e-9);
+    }
+
+    @Test
+    void whatARecipeCannotTakeIsSaidUnderItsField() throws InterruptedException {
+        OpenCommission commission = open();
+        DesignLayer matt = chooseMatt(commission);
+        double lpi = matt.getRecipe().getLpi();
+        type(RecipeField.RULING, "oodles");
+        assertTrue(Screen.get(() -> Screen.all(Screen.window().getShell(), Label.class).stream()
+                .anyMatch(label -> label.getVisible() && label.getText().contains("oodles"))), "nobody said what is wrong");
+        assertEquals(lpi, Screen.get(() -> matt.getRecipe().getLpi()));
+        assertFalse(Screen.get(commission::isDirty));
+    }
+
+    @Test
+    void aBetterPairIsTakenAndTakenBack() throws InterruptedException {
+        DesignLayer matt = chooseMatt(open());
+        double lpi = matt.getRecipe().getLpi();
+        Screen.run(() -> Screen.page().showView(Ids.MESH_VIEW));
+        Screen.await("better pairs", () -> table(Messages.Mesh_columnRuling).getItemCount() > 1);
+        double[] pair = Screen.get(() -> {
+            Table table = table(Messages.Mesh_columnRuling);
+            int other = ((ScoredRuling) table.getItem(0).getData()).lpi() == lpi ? 1 : 0;
+            table.setSelection(other);
+            table.notifyListeners(SWT.Selection, new Event());
+            ScoredRuling wanted = (ScoredRuling) table.getItem(other).getData();
+            Button take = Screen.all(Screen.window().getShell(), Button.class).stream().filter(button -> button.getText().equals(Messages.Mesh_take))
+                    .findFirst().orElseThrow();
+            assertTrue(take.isEnabled());
+            take.notifyListeners(SWT.Selection, new Event());
+            return new double[] {wanted.lpi(), wanted.angleDeg()};
+        });
+        assertEquals(pair[0], Screen.get(() -> matt.getRecipe().getLpi()), 1e-9);
+        assertEquals(pair[1], Screen.get(() -> matt.getRecipe().getAngleDeg()), 1e-9);
+        command("org.eclipse.ui.edit.undo");
+        assertEquals(lpi, Screen.get(() -> matt.getRecipe().getLpi()), 1e-9);
     }
 
     @Test

@@ -230,5 +230,11 @@ class GuidePicturesTest {
         });
         rest();
         keepWindow("dots");
+        Screen.run(() -> {
+            Screen.page().showView(Ids.RECIPE_VIEW);
+            Screen.page().activate(Screen.page().getActiveEditor());
+        });
+        rest();
+        keepWindow("screen-bench");
     }
 }

@@ -10,10 +10,11 @@ import saddlebar.ui.Ids;
 public final class ScreenBench implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
-        Benches.common(layout);
-        layout.addView(Ids.DOTS_VIEW, IPageLayout.RIGHT, 0.36f, layout.getEditorArea());
+        // first, so that it has the whole height
+        layout.addView(Ids.DOTS_VIEW, IPageLayout.RIGHT, 0.54f, layout.getEditorArea());
         IFolderLayout craft = layout.createFolder("craft", IPageLayout.BOTTOM, 0.42f, Ids.DOTS_VIEW);
         craft.addView(Ids.RECIPE_VIEW);
         craft.addView(Ids.MESH_VIEW);
+        Benches.common(layout);
     }
 }

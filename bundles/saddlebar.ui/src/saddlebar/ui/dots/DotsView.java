@@ -45,6 +45,7 @@ import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.make.MonitorWork;
 import saddlebar.ui.screening.Background;
 import saddlebar.ui.screening.ChosenLayer;
+import saddlebar.ui.screening.LayerPart;
 import saddlebar.ui.screening.LayerScreen;
 import saddlebar.ui.screening.NewestWins;
 import saddlebar.ui.screening.PreviewAsk;
@@ -56,7 +57,7 @@ import saddlebar.ui.screening.StencilPlace;
  * The dots of the chosen stencil, as its file has them or as its layer's recipe would make them now; of a layer its first stencil, of a piece its
  * matt's, or what else prints on it. A change of the recipe shows what it makes.
  */
-public final class DotsView extends ViewPart implements ISelectionListener {
+public final class DotsView extends ViewPart implements ISelectionListener, LayerPart {
     private static final int[] NOWHERE = {0, 0};
 
     /** A preview wanted of an open commission. */
@@ -383,6 +384,11 @@ public final class DotsView extends ViewPart implements ISelectionListener {
 
     private static String number(double zoom) {
         return zoom >= 1 ? String.valueOf(Math.round(zoom)) : "1/" + Math.round(1 / zoom);
+    }
+
+    @Override
+    public Optional<DesignLayer> layer() {
+        return chosen == null ? Optional.empty() : chosen.layer();
     }
 
     @Override

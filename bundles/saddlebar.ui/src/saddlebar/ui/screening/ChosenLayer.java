@@ -1,5 +1,6 @@
 package saddlebar.ui.screening;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -58,7 +59,24 @@ public final class ChosenLayer implements ISelectionListener {
         if (now != null) {
             selectionChanged(null, now);
         }
+        if (layer.isEmpty()) {
+            others().ifPresent(this::mean);
+        }
+        if (layer.isEmpty() && page.getActiveEditor() != null && page.getActiveEditor().getSite().getSelectionProvider() != null) {
+            selectionChanged(null, page.getActiveEditor().getSite().getSelectionProvider().getSelection());
+        }
         told.accept(layer);
+    }
+
+    /** Of which layer the other parts speak. */
+    private Optional<DesignLayer> others() {
+        return Arrays.stream(page.getViewReferences()).map(part -> part.getView(false)).filter(LayerPart.class::isInstance)
+                .flatMap(part -> ((LayerPart) part).layer().stream()).findFirst();
+    }
+
+    private void mean(DesignLayer next) {
+        layer = Optional.of(next);
+        windowName = EcoreUtil.getRootContainer(next) instanceof Window window ? Optional.ofNullable(window.getName()) : Optional.empty();
     }
 
     public Optional<DesignLayer> layer() {
@@ -88,8 +106,7 @@ public final class ChosenLayer implements ISelectionListener {
             boolean same = thing instanceof Piece piece && layer.isPresent() && layer.get().eContainer() == piece.eContainer();
             Optional<DesignLayer> next = same ? layer : LayerScreen.layer(thing);
             if (next.isPresent() && !next.equals(layer)) {
-                layer = next;
-                windowName = EcoreUtil.getRootContainer(next.get()) instanceof Window window ? Optional.ofNullable(window.getName()) : Optional.empty();
+                mean(next.get());
                 told.accept(layer);
             }
         }

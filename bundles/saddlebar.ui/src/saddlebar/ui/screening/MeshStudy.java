@@ -30,9 +30,10 @@ public record MeshStudy(Ask ask, Optional<ScoredRuling> now, Optional<MeshBeat> 
     static final int MOST = 8;
     /** A beat of this score would just show if paint did not flow. */
     static final double JUST_SEEN = 0.005;
-    private static final double COARSEST_LPI = 25;
     private static final double FINEST_LPI = 65;
     private static final double LEAST_THREADS_A_CELL = 4;
+    /** Coarser rulings beat in orders that are not looked at. */
+    private static final double MOST_THREADS_A_CELL = 7;
     private static final double NEAR_SHARE = 0.15;
     private static final double CLEARLY_LESS = 0.5;
 
@@ -65,8 +66,9 @@ public record MeshStudy(Ask ask, Optional<ScoredRuling> now, Optional<MeshBeat> 
         }
         boolean same = before.isPresent() && before.get().ask.mesh.equals(ask.mesh) && before.get().ask.turnDeg == ask.turnDeg
                 && before.get().ask.screening.dpi() == dpi;
-        double finest = Math.max(COARSEST_LPI, Math.min(FINEST_LPI, ask.mesh.threadsPerInch() / LEAST_THREADS_A_CELL));
-        List<ScoredRuling> map = same ? before.get().map : beats.map(dpi, Math.min(COARSEST_LPI, finest * 0.6), finest);
+        double coarsest = ask.mesh.threadsPerInch() / MOST_THREADS_A_CELL;
+        double finest = Math.max(coarsest, Math.min(FINEST_LPI, ask.mesh.threadsPerInch() / LEAST_THREADS_A_CELL));
+        List<ScoredRuling> map = same ? before.get().map : beats.map(dpi, coarsest, finest);
         List<ScoredRuling> better = same ? before.get().better : beats.better(dpi, MOST);
         return new MeshStudy(ask, now, beat, better, map, MeshAdvice.of(ask.mesh, actual));
     }

@@ -32,7 +32,7 @@ import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 
 /** The chosen layer's mesh, what its ruling does on it, and which pairs of ruling and angle do less. */
-public final class MeshView extends ViewPart {
+public final class MeshView extends ViewPart implements LayerPart {
     private static final double LEAST_M = 0.1;
     private static final double MOST_M = 100;
     private static final int DISTANCE_PT = 70;
@@ -188,6 +188,11 @@ public final class MeshView extends ViewPart {
         chart.show(ruled ? told.get().map() : List.of(), told.flatMap(MeshStudy::now));
         enable();
         body.layout(true, true);
+    }
+
+    @Override
+    public Optional<DesignLayer> layer() {
+        return chosen == null ? Optional.empty() : chosen.layer();
     }
 
     @Override

@@ -32,7 +32,9 @@ final class MeshWords {
         if (beat.locked()) {
             return NLS.bind(Messages.Mesh_locked, pair);
         }
-        String period = beat.periodMm() > LONG_MM ? ScreeningWords.number(beat.periodMm() / LONG_MM, 1) + " m" : ScreeningWords.number(beat.periodMm(), 1) + " mm";
+        String period = beat.periodMm() > LONG_MM
+                ? ScreeningWords.number(beat.periodMm() / LONG_MM, 1) + " m"
+                : ScreeningWords.number(beat.periodMm(), 1) + " mm";
         String seen = beat.visible(new Eye(distanceM)) ? Messages.Mesh_seen : Messages.Mesh_notSeen;
         return NLS.bind(Messages.Mesh_beat, new Object[] {pair, period, ScreeningWords.percent(beat.contrast(), 1), seen,
                 ScreeningWords.percent(study.now().get().score(), 2)});

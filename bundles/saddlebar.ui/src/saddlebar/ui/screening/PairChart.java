@@ -89,7 +89,7 @@ final class PairChart extends Canvas {
     private void cells(GC gc, PairMap map) {
         for (int row = 0; row < map.rows(); row++) {
             for (int column = 0; column < map.columns(); column++) {
-                fill(gc, PairMap.rgb(map.at(column, row).score()), LEFT_PT + map.x(column), TOP_PT + map.y(row), map.x(column + 1) - map.x(column),
+                fill(gc, map.rgb(map.at(column, row).score()), LEFT_PT + map.x(column), TOP_PT + map.y(row), map.x(column + 1) - map.x(column),
                         map.y(row + 1) - map.y(row));
             }
         }
@@ -113,16 +113,18 @@ final class PairChart extends Canvas {
 
     private void legend(GC gc, PairMap map, int y) {
         int high = gc.getFontMetrics().getHeight();
-        Point less = gc.textExtent(Messages.Mesh_less);
-        Point more = gc.textExtent(Messages.Mesh_more);
-        gc.drawText(Messages.Mesh_less, LEFT_PT, y, true);
+        String least = NLS.bind(Messages.Mesh_less, ScreeningWords.percent(map.least(), 1));
+        String most = NLS.bind(Messages.Mesh_more, ScreeningWords.percent(map.most(), 1));
+        Point less = gc.textExtent(least);
+        Point more = gc.textExtent(most);
+        gc.drawText(least, LEFT_PT, y, true);
         int from = LEFT_PT + less.x + 6;
         int wide = Math.max(LEGEND_STEPS, Math.min(160, map.width() - less.x - more.x - 12));
         for (int i = 0; i < LEGEND_STEPS; i++) {
-            double score = MeshStudy.JUST_SEEN * Math.pow(10, 4.0 * i / (LEGEND_STEPS - 1) - 2);
-            fill(gc, PairMap.rgb(score), from + wide * i / LEGEND_STEPS, y + 2, wide * (i + 1) / LEGEND_STEPS - wide * i / LEGEND_STEPS, high - 4);
+            double score = map.least() * Math.pow(map.most() / map.least(), i / (LEGEND_STEPS - 1.0));
+            fill(gc, map.rgb(score), from + wide * i / LEGEND_STEPS, y + 2, wide * (i + 1) / LEGEND_STEPS - wide * i / LEGEND_STEPS, high - 4);
         }
-        gc.drawText(Messages.Mesh_more, from + wide + 6, y, true);
+        gc.drawText(most, from + wide + 6, y, true);
     }
 
     private static void fill(GC gc, int rgb, int x, int y, int width, int height) {

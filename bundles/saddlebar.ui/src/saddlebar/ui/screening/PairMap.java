@@ -15,8 +15,7 @@ import saddlebar.stencil.mesh.ScoredRuling;
  * @param height of the grid
  */
 public record PairMap(List<ScoredRuling> pairs, int width, int height) {
-    /** A beat that just shows is half way up the scale, in powers of ten: two below and two above. */
-    private static final double DECADES = 2;
+    private static final double LEAST = 1e-4;
     private static final int PALEST_RGB = 0xF3F0E6;
     /** Vermilion, told from pale by its lightness alone. Source: Okabe, M., Ito, K. (2008). Color Universal Design. */
     private static final int MIDDLE_RGB = 0xD55E00;
@@ -77,10 +76,19 @@ public record PairMap(List<ScoredRuling> pairs, int width, int height) {
         return new int[] {bestColumn, bestRow};
     }
 
-    /** Pale where nothing shows, dark where much does. */
-    static int rgb(double score) {
-        double up = Math.log10(Math.max(score, 1e-9) / MeshStudy.JUST_SEEN) / DECADES;
-        double share = Math.max(0, Math.min(1, (up + 1) / 2));
+    /** The least score of all, but above 0. */
+    double least() {
+        return Math.max(LEAST, pairs.stream().mapToDouble(ScoredRuling::score).min().orElse(LEAST));
+    }
+
+    /** The greatest score of all, above the least. */
+    double most() {
+        return Math.max(1.01 * least(), pairs.stream().mapToDouble(ScoredRuling::score).max().orElse(LEAST));
+    }
+
+    /** Pale for the least score of the map, dark for the greatest, even steps of their ratio between. */
+    int rgb(double score) {
+        double share = Math.max(0, Math.min(1, Math.log(Math.max(score, LEAST) / least()) / Math.log(most() / least())));
         return share < 0.5 ? mixed(PALEST_RGB, MIDDLE_RGB, share * 2) : mixed(MIDDLE_RGB, DARKEST_RGB, share * 2 - 1);
     }
 

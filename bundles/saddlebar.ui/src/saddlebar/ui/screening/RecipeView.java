@@ -31,7 +31,7 @@ import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 
 /** The recipe of the chosen layer, to be typed in. Whatever is changed can be taken back, and Dots shows it at once. */
-public final class RecipeView extends ViewPart {
+public final class RecipeView extends ViewPart implements LayerPart {
     private static final int LEAST_WIDTH_PT = 480;
     private static final RecipeField[] DOTS = {RecipeField.METHOD, RecipeField.RULING, RecipeField.ANGLE, RecipeField.DOT, RecipeField.DOT_SIZE,
             RecipeField.FILTER, RecipeField.PIXELS};
@@ -110,7 +110,8 @@ public final class RecipeView extends ViewPart {
     }
 
     private Optional<RecipeSheet> sheet(DesignLayer layer) {
-        return Optional.ofNullable(layer.getRecipe()).map(recipe -> new RecipeSheet(recipe, desk.canEdit() ? desk.commission().map(OpenCommission::edits)
+        return Optional.ofNullable(layer.getRecipe()).map(recipe -> new RecipeSheet(recipe, desk.canEdit()
+                ? desk.commission().map(OpenCommission::edits)
                 : Optional.empty(), Locale.getDefault(Locale.Category.FORMAT)));
     }
 
@@ -193,6 +194,11 @@ public final class RecipeView extends ViewPart {
         int width = Math.max(LEAST_WIDTH_PT, scroll.getClientArea().width);
         scroll.setMinSize(LEAST_WIDTH_PT, body.computeSize(width, SWT.DEFAULT, true).y);
         body.layout(true, true);
+    }
+
+    @Override
+    public Optional<DesignLayer> layer() {
+        return chosen == null ? Optional.empty() : chosen.layer();
     }
 
     @Override

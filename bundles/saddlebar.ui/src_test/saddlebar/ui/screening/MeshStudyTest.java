@@ -55,6 +55,8 @@ class MeshStudyTest {
             }
         }
         assertEquals(Optional.empty(), map.under(321, 0));
+        assertEquals(0xF3F0E6, map.rgb(map.least()));
+        assertEquals(0x2B1100, map.rgb(map.most()));
         int[] cell = map.nearest(40, 67.5);
         assertEquals(22.5, map.at(cell[0], cell[1]).angleDeg());
         assertEquals(40, map.at(cell[0], cell[1]).lpi());
