@@ -52,8 +52,9 @@ public final class MakeCommand implements BenchCommand {
     @Option(names = "--afresh", description = "Make also what has not changed.")
     private boolean afresh;
 
-    @Option(names = "--toner-side", paramLabel = "SIDE", description = "Says once for this studio which side of the mesh its sheets touch, print or squeegee; it"
-            + " is kept. Try it first with the reading mark of a sheet printed on paper.")
+    @Option(names = "--toner-side", paramLabel = "SIDE",
+            description = "Says once for this studio which side of the mesh its sheets touch, print or squeegee; it"
+                    + " is kept. Try it first with the reading mark of a sheet printed on paper.")
     private String tonerSide;
 
     @Mixin
