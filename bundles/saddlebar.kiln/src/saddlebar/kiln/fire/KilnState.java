@@ -39,6 +39,15 @@ final class KilnState {
         lostJ += outer * (liningC - roomC) * seconds;
     }
 
+    /** The load, W, with which the chamber comes to a temperature by itself in one implicit step, with no power at all; below 0 if the load must give. */
+    double idleLoadW(double seconds, double wishC) {
+        double lining = kiln.liningJPerK() / seconds;
+        double inner = kiln.toLiningWPerK();
+        double sum = lining + inner + kiln.toRoomWPerK();
+        double p = (lining * liningC + kiln.toRoomWPerK() * roomC) / sum;
+        return -(kiln.chamberJPerK() / seconds * (wishC - chamberC) + inner * (wishC - p - inner / sum * wishC));
+    }
+
     double chamberC() {
         return chamberC;
     }

@@ -127,6 +127,10 @@ public final class Simulation {
         }
         double before = state.chamberC();
         double assumedW = loadW + carryJ / dt;
+        if (carryJ < 0 && wishC >= before) {
+            // what an earlier step counted too much comes back as power not spent: it must not heat the kiln beyond what is asked
+            assumedW = Math.max(assumedW, Math.min(loadW, state.idleLoadW(dt, wishC)));
+        }
         state.advance(dt, wishC, assumedW);
         stack.advance(dt, before, state.chamberC());
         double takenJ = kiln.shelfM2() * (stack.topJPerM2() + stack.bottomJPerM2());

@@ -197,10 +197,7 @@ class SimulationTest {
         assertEquals(125, Load.of(Glass.floatGlass(), 6).withLargestMm(80).practiceRateKPerH(), 1e-9);
     }
 
-    /**
-     * Whatever a file may hold: the figures stay finite, and the kiln does not run away. With coarse steps the load is counted 30 s late, so that glass of
-     * half a millimetre at full rate lets the kiln of 900 degC overshoot by some tens of K (27 K seen).
-     */
+    /** Whatever a file may hold: the figures stay finite, and the kiln cool enough (to 0.5 K: the load is counted a step of 30 s late). */
     @Property(tries = 12)
     void anyScheduleHasAnEnd(@ForAll @Size(min = 1, max = 6) List<@DoubleRange(min = 20, max = 1400) Double> targets,
             @ForAll @DoubleRange(min = 0, max = 20_000) double rate,
@@ -208,12 +205,19 @@ class SimulationTest {
         List<Segment> segments = targets.stream().map(target -> new Segment("", rate < 5 ? 0 : rate, target, soak)).toList();
         Firing firing = Simulation.run(new Schedule("s", segments), Load.of(Glass.floatGlass(), mm), Kiln.small(), FireSettings.COARSE,
                 Work.UNWATCHED);
-        assertTrue(firing.peakC() <= 980 && firing.faceCurve().peakC() <= 980, firing.peakC() + " " + firing.faceCurve().peakC());
+        assertTrue(firing.peakC() <= 900.5 && firing.faceCurve().peakC() <= 900.5, firing.peakC() + " " + firing.faceCurve().peakC());
         for (Trace.Quantity quantity : Trace.Quantity.values()) {
             for (int i = 0; i < firing.trace().size(); i++) {
                 assertTrue(Double.isFinite(firing.trace().value(quantity, i)), quantity + " " + i);
             }
         }
         assertTrue(Double.isFinite(firing.annealing().residualMpa()) && firing.heatWork(Glass.DGG_I) >= 0);
+    }
+
+    /** Two histories in which thin glass at full rate once let the kiln of 900 degC overshoot by 26 K. */
+    @Test
+    void thinGlassDoesNotLetTheKilnOvershoot() {
+        anyScheduleHasAnEnd(List.of(1183.59, 20.16, 1400.0), 0.15, 0.53, 85.68);
+        anyScheduleHasAnEnd(List.of(385.73, 20.0, 900.0), 0, 0.53, 0.51);
     }
 }
