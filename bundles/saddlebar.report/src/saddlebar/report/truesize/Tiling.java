@@ -19,8 +19,8 @@ import saddlebar.model.units.Require;
 public record Tiling(PrintPaper paper, double overlapMm, int columns, int rows, List<Tile> tiles) {
     /** Left of the drawing, for the upright check rule. */
     static final double SIDE_MM = 9;
-    /** Under the drawing, for the level check rule and the words. */
-    static final double FOOT_MM = 14;
+    /** Under the drawing, for the level check rule, the words and the caution. */
+    static final double FOOT_MM = 17;
     /** Enough to glue or tape, and to lay register crosses over one another (common practice, no source). */
     public static final double USUAL_OVERLAP_MM = 12;
     /** More pages than anybody lays together. */

@@ -30,6 +30,7 @@ import saddlebar.report.truesize.Tiling.Tile;
 public final class TrueSizePdf {
     private static final int INK = 0x000000;
     private static final int QUIET = 0x5A5A5A;
+    private static final String CAUTION = "Cutting glass: eye protection, shoes; brush splinters away, never wipe them with the hand.";
     private static final double HAIR_MM = 0.1;
     private static final double RULE_MM = 100;
     private static final double CROSS_MM = 4;
@@ -197,6 +198,7 @@ public final class TrueSizePdf {
         ink.textFrom(check, leftMm, footMm + 7.5, LETTER_MM * 0.85, INK);
         String name = tiling.tiles().size() > 1 ? tile.name() + " of " + tiling.columns() + " x " + tiling.rows() + "  " + neighbours(tile) + "   " : "";
         ink.textFrom(FreeFont.shown(font, name + drawing.title()), leftMm, footMm + 11.5, LETTER_MM, INK);
+        ink.textFrom(CAUTION, leftMm, footMm + 14.7, LETTER_MM * 0.85, INK);
     }
 
     private String neighbours(Tile tile) {
