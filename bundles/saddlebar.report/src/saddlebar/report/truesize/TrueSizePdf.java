@@ -30,7 +30,7 @@ import saddlebar.report.truesize.Tiling.Tile;
 public final class TrueSizePdf {
     private static final int INK = 0x000000;
     private static final int QUIET = 0x5A5A5A;
-    private static final String CAUTION = "Cutting glass: eye protection, shoes; brush splinters away, never wipe them with the hand.";
+    private static final String CAUTION = "Cutting: protect the eyes, wear shoes; brush splinters away, never wipe them with the hand.";
     private static final double HAIR_MM = 0.1;
     private static final double RULE_MM = 100;
     private static final double CROSS_MM = 4;

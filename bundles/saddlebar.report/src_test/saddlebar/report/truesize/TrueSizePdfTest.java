@@ -124,7 +124,7 @@ class TrueSizePdfTest {
         try (PDDocument document = Loader.loadPDF(written("words.pdf", LaidDrawing.of(odd, PrintPaper.of("letter"), 12)).toFile())) {
             String text = new PDFTextStripper().getText(document);
             assertTrue(text.contains("W01/12"), text);
-            assertTrue(text.contains("eye protection"), text);
+            assertTrue(text.contains("protect the eyes"), text);
             assertTrue(text.contains("Ebb tide ?"), text);
             document.getPage(0).getResources().getFontNames().forEach(name -> {
                 try {
