@@ -104,11 +104,11 @@ class ScreeningMethodContractTest {
         ScreeningRecipe fine = RECIPE.withLpi(75).withDotMm(0.021);
         long before = 0;
         for (int percent : new int[] {5, 15, 25, 50, 75, 85, 95}) {
-            long count = Fields.flat(method, fine, percent / 100.0, 576, 576).count();
+            long count = Fields.flat(method, fine, percent / 100.0, 240, 240).count();
             assertTrue(count >= before, percent + " %");
             before = count;
             if (!method.key().equals("solid")) {
-                assertEquals(percent / 100.0, count / (576.0 * 576), 0.01, percent + " %");
+                assertEquals(percent / 100.0, count / 57600.0, 0.01, percent + " %");
             }
         }
     }

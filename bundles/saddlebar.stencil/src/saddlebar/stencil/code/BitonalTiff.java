@@ -91,7 +91,7 @@ public final class BitonalTiff {
         }
         fields.shorts(TiffTag.RESOLUTION_UNIT, 2);
         fields.text(TiffTag.SOFTWARE, settings.software());
-        fields.bytes(TiffTag.XMP, XmpPacket.of("image/tiff", settings.title(), settings.description(), coded.sha256OfBits()));
+        fields.bytes(TiffTag.XMP, XmpPacket.of(settings.title(), settings.description(), coded.sha256OfBits()));
         return fields;
     }
 }

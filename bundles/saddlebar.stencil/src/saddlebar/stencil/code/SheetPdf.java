@@ -152,7 +152,7 @@ public final class SheetPdf {
         document.getDocumentInformation().setSubject(settings.description());
         document.getDocumentInformation().setCreator(settings.software());
         PDMetadata metadata = new PDMetadata(document);
-        metadata.importXMPMetadata(XmpPacket.of("application/pdf", settings.title(), settings.description(), coded.sha256OfBits()));
+        metadata.importXMPMetadata(XmpPacket.of(settings.title(), settings.description(), coded.sha256OfBits()));
         document.getDocumentCatalog().setMetadata(metadata);
         String from = coded.sha256OfBits() + '\n' + settings.dpi() + '\n' + settings.title() + '\n' + settings.description() + '\n' + settings.software();
         document.setDocumentId(Long.parseUnsignedLong(Hashes.sha256(from).substring(0, 16), 16)); // else the writer takes the time of day

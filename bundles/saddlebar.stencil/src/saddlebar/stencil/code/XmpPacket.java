@@ -16,29 +16,21 @@ final class XmpPacket {
     }
 
     /**
-     * @param format       MIME type of the file
      * @param sha256OfBits of the picture ({@link BitsHash}); stands with that of the description as the identifiers of what is in the file
      */
-    static byte[] of(String format, String title, String description, String sha256OfBits) {
-        String packet = """
-                <?xpacket begin="\uFEFF" id="W5M0MpCehiHzreSzNTczkc9d"?>
-                <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
-                <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/">
-                <dc:format>%s</dc:format>
-                <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
-                <dc:description><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:description>
-                <dc:identifier>recipe:sha256:%s</dc:identifier>
-                <dc:source>bits:sha256:%s</dc:source>
-                </rdf:Description>
-                </rdf:RDF>
-                <?xpacket end="r"?>
-                """.formatted(format, text(title), text(description), Hashes.sha256(description), sha256OfBits);
+    static byte[] of(String title, String description, String sha256OfBits) {
+        // simple values as attributes and no line ends: what it says of itself must not make a file notably larger
+        String packet = "<?xpacket begin=\"\" id=\"W5M0MpCehiHzreSzNTczkc9d\"?><rdf:RDF xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\">"
+                + "<rdf:Description rdf:about=\"\" xmlns:dc=\"http://purl.org/dc/elements/1.1/\" dc:identifier=\"recipe:sha256:" + Hashes.sha256(description)
+                + "\" dc:source=\"bits:sha256:" + sha256OfBits + "\"><dc:title><rdf:Alt><rdf:li xml:lang=\"x-default\">" + text(title)
+                + "</rdf:li></rdf:Alt></dc:title><dc:description><rdf:Alt><rdf:li xml:lang=\"x-default\">" + text(description)
+                + "</rdf:li></rdf:Alt></dc:description></rdf:Description></rdf:RDF><?xpacket end=\"r\"?>";
         return packet.getBytes(StandardCharsets.UTF_8);
     }
 
     /** The hash behind {@code recipe:sha256:} or {@code bits:sha256:} in a packet. */
     static Optional<String> hash(String packet, String of) {
-        Matcher found = Pattern.compile(of + ":sha256:([0-9a-f]{64})<").matcher(packet);
+        Matcher found = Pattern.compile(of + ":sha256:([0-9a-f]{64})\"").matcher(packet);
         return found.find() ? Optional.of(found.group(1)) : Optional.empty();
     }
 

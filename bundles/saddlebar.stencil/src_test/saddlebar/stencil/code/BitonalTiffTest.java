@@ -206,7 +206,7 @@ class BitonalTiffTest {
                 Path file = folder.resolve("noise" + rowsPerStrip + "-" + threads + ".tif");
                 WrittenBits written = write(noise, file, SETTINGS.withRowsPerStrip(rowsPerStrip).onThreads(threads));
                 assertEquals("none", written.compression());
-                assertTrue(written.bytes() < 188 * 1200 + 2000, written.bytes() + " bytes");
+                assertTrue(written.bytes() < 188 * 1200 + 1000, written.bytes() + " bytes");
                 assertEquals(noise, read(file));
                 byte[] bytes = Files.readAllBytes(file);
                 first = first == null ? bytes : first;
