@@ -17,7 +17,7 @@ class ScreenedBandsTest {
     private static final ScreeningMethods METHODS = ScreeningMethods.ownMethods();
 
     /** Bands of any height, on either side, give the same bits: for every method. */
-    @Property(tries = 15)
+    @Property(tries = 60)
     void heightOfBandsDoesNotMatter(@ForAll @IntRange(min = 1, max = 200) int width, @ForAll @IntRange(min = 1, max = 90) int height,
             @ForAll @IntRange(min = 1, max = 40) int grayRows, @ForAll @IntRange(min = 1, max = 40) int bitRows, @ForAll long seed)
             throws IOException {

@@ -101,14 +101,16 @@ class ScreeningMethodContractTest {
     @ParameterizedTest
     @MethodSource("methods")
     void tonesInOrder(ScreeningMethod method) {
-        ScreeningRecipe fine = RECIPE.withLpi(75).withDotMm(0.021);
+        ScreeningRecipe fine = RECIPE.withDotMm(0.021);
         long before = 0;
-        for (int percent : new int[] {5, 15, 25, 50, 75, 85, 95}) {
-            long count = Fields.flat(method, fine, percent / 100.0, 240, 240).count();
+        for (int percent = 5; percent <= 95; percent += 5) {
+            // 240 px hold no more than 64 spots of a stipple, whose places are by chance: it is held to the same on a larger field
+            int side = method.key().equals("stipple") ? 720 : 240;
+            long count = Fields.flat(method, fine, percent / 100.0, side, side).count();
             assertTrue(count >= before, percent + " %");
             before = count;
             if (!method.key().equals("solid")) {
-                assertEquals(percent / 100.0, count / 57600.0, 0.01, percent + " %");
+                assertEquals(percent / 100.0, count / (double) (side * side), 0.01, percent + " %");
             }
         }
     }
