@@ -172,6 +172,25 @@ class DesktopTest {
     }
 
     @Test
+    void whatIsNotSavedIsLaidAsideUntilItIsSavedOrGivenUp() throws InterruptedException, IOException {
+        OpenCommission open = open();
+        Path list = folder.resolve(".unsaved/list.json");
+        Screen.run(() -> retitle(open, "Flood tide"));
+        Screen.await("the edit laid aside", () -> Files.exists(list));
+        Screen.run(open::save);
+        assertFalse(Files.exists(list), "saved");
+        Screen.run(() -> retitle(open, "Neap tide"));
+        Screen.await("the second edit laid aside", () -> Files.exists(list));
+        Screen.run(() -> desk().close());
+        assertFalse(Files.exists(list), "given up");
+    }
+
+    private static void retitle(OpenCommission open, String title) {
+        Window window = open.window("W01").orElseThrow();
+        open.edits().perform("Title", window, () -> window.setTitle(title));
+    }
+
+    @Test
     void aPieceChosenInTheTableIsLitOnTheEasel() throws InterruptedException {
         OpenCommission commission = open();
         Screen.run(() -> {

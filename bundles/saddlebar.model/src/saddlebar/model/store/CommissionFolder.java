@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +26,7 @@ import saddlebar.model.commission.CommissionFactory;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Window;
+import saddlebar.model.file.Hashes;
 import saddlebar.model.problem.Refusal;
 
 /**
@@ -319,7 +321,7 @@ public final class CommissionFolder implements AutoCloseable {
         window.setTitle(title);
         ModelResource resource = folder.set().create(file);
         if (removed.remove(relative)) {
-            resource.isOnDiskAs(saddlebar.model.file.Hashes.sha256(file));
+            resource.isOnDiskAs(Hashes.sha256(file));
         }
         resource.getContents().add(window);
         commission().getWindows().add(window);
@@ -383,6 +385,60 @@ public final class CommissionFolder implements AutoCloseable {
         studio.save();
         folder.save(changed(), removed);
         removed.clear();
+        UnsavedWork.remove(path(), disk);
+    }
+
+    /** All that is changed and not saved, as it is at this moment; to be written aside, on any thread. */
+    public UnsavedWork.Snapshot unsavedNow() throws IOException {
+        requireWritable();
+        List<UnsavedWork.Change> changes = new ArrayList<>();
+        Map<String, byte[]> bytes = new HashMap<>();
+        for (ModelResource resource : studio.changed()) {
+            changes.add(change(resource, studio.path(), true, bytes));
+        }
+        for (ModelResource resource : changed()) {
+            changes.add(change(resource, path(), false, bytes));
+        }
+        for (String gone : removed) {
+            changes.add(new UnsavedWork.Change(gone, false, Hashes.sha256(folder.paths().resolve(gone)), ""));
+        }
+        return new UnsavedWork.Snapshot(path(), disk, surroundings.now(), changes, bytes);
+    }
+
+    private static UnsavedWork.Change change(ModelResource resource, Path root, boolean ofStudio, Map<String, byte[]> bytes) throws IOException {
+        byte[] written = ModelFolder.bytesOf(resource);
+        String sha256 = Hashes.sha256(written);
+        bytes.put(sha256, written);
+        String file = InnerPaths.slashes(root.relativize(Path.of(resource.getURI().toFileString())));
+        return new UnsavedWork.Change(file, ofStudio, resource.sha256OnDisk(), sha256);
+    }
+
+    /** What a session that died had not saved, if it still fits what is saved; asked after opening for writing, before any edit. */
+    public Optional<UnsavedWork> unsavedWork() throws IOException {
+        Optional<UnsavedWork> found = folder.isWritable() ? UnsavedWork.in(path(), disk) : Optional.empty();
+        return found.isPresent() && found.get().fits(studio.path()) ? found : Optional.empty();
+    }
+
+    /**
+     * Saves the work of a session that died; what was saved before stays among the generations. The folder must be closed and opened again
+     * to see it.
+     *
+     * @throws IllegalStateException if something has been edited since the opening
+     */
+    public void takeUp(UnsavedWork work) throws IOException {
+        requireWritable();
+        if (isModified()) {
+            throw new IllegalStateException("edited before unsaved work was taken up");
+        }
+        studio.putInPlace(work.filesOf(true));
+        folder.putInPlace(work.filesOf(false));
+        UnsavedWork.remove(path(), disk);
+    }
+
+    /** Forgets what lies aside: it was given up, or there is nothing unsaved any more. */
+    public void forgetUnsaved() throws IOException {
+        requireWritable();
+        UnsavedWork.remove(path(), disk);
     }
 
     /** Enters this commission in its shared studio's list, or mends the entry after the folder was moved; saves the studio. */

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -141,6 +142,15 @@ public final class StudioFolder implements AutoCloseable {
 
     public boolean isModified() {
         return folder.set().isLoaded(folder.root().resolve(FILE)) && resource().isModified();
+    }
+
+    /** The changed file, if it has changed. */
+    List<ModelResource> changed() {
+        return isModified() ? List.of(resource()) : List.of();
+    }
+
+    void putInPlace(SortedMap<String, Optional<byte[]>> files) throws IOException {
+        folder.putInPlace(files);
     }
 
     /** Saves if anything has changed; takes the lock for that moment if it is not held. */

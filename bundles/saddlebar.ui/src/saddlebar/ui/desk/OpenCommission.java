@@ -15,6 +15,7 @@ import saddlebar.model.commission.Window;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.model.store.UnsavedWork;
 import saddlebar.ui.scene.ArtworkShelf;
 
 /** A commission that lies open on the desk. Windows are loaded when they are first asked for. */
@@ -108,9 +109,21 @@ public final class OpenCommission {
         edits.saved();
     }
 
+    /** What a session that died had not saved. */
+    Optional<UnsavedWork> unsavedWork() throws IOException {
+        return isReadOnly() ? Optional.empty() : folder.unsavedWork();
+    }
+
     void close() throws IOException {
+        boolean givenUp = isDirty();
         edits.forget();
         shelf.close();
-        folder.close();
+        try {
+            if (givenUp && !isReadOnly()) {
+                folder.forgetUnsaved();
+            }
+        } finally {
+            folder.close();
+        }
     }
 }
