@@ -19,7 +19,7 @@ final class LineScreener implements Screener {
     private final byte[] codes = new byte[FINE];
     private final byte[] thresholds;
     private final double perPx;
-    private final int[] noise = BlueNoiseMethod.ranks(NOISE);
+    private final int[] noise = BlueNoiseRanks.of(NOISE);
     private int y;
 
     /** @param perPx lines a px, about */
