@@ -1452,13 +1452,49 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__SUPPLIER = NAMED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Viscosity A</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_A = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Viscosity BK</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_BK = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Viscosity T0C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_T0C = NAMED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Expansion Per Million K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__EXPANSION_PER_MILLION_K = NAMED_FEATURE_COUNT + 18;
+
+	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -1588,13 +1624,22 @@ public interface CommissionPackage extends EPackage {
 	int JOIN_STOCK__SOURCE = NAMED_FEATURE_COUNT + 8;
 
 	/**
+	 * The feature id for the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_STOCK__SOLD_LENGTH_MM = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Join Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int JOIN_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+	int JOIN_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Join Stock</em>' class.
@@ -1806,13 +1851,22 @@ public interface CommissionPackage extends EPackage {
 	int BAR_STOCK__SOURCE = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BAR_STOCK__SOLD_LENGTH_MM = NAMED_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Bar Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BAR_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int BAR_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
 
 	/**
 	 * The number of operations of the '<em>Bar Stock</em>' class.
@@ -1951,13 +2005,58 @@ public interface CommissionPackage extends EPackage {
 	int KILN__SOURCE = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Chamber JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__CHAMBER_JPER_K = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Lining JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__LINING_JPER_K = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>To Lining WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__TO_LINING_WPER_K = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>To Room WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__TO_ROOM_WPER_K = NAMED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Learnt Firings</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__LEARNT_FIRINGS = NAMED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Kiln</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int KILN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int KILN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Kiln</em>' class.
@@ -2324,13 +2423,31 @@ public interface CommissionPackage extends EPackage {
 	int PRICE_ITEM__PRICE = NAMED_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRICE_ITEM__FROM = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Currency</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRICE_ITEM__CURRENCY = NAMED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Price Item</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PRICE_ITEM_FEATURE_COUNT = NAMED_FEATURE_COUNT + 4;
+	int PRICE_ITEM_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Price Item</em>' class.
@@ -3396,13 +3513,31 @@ public interface CommissionPackage extends EPackage {
 	int SITE__ACCESS = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Distance Km</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__DISTANCE_KM = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Trips</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__TRIPS = NAMED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Site</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SITE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int SITE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of operations of the '<em>Site</em>' class.
@@ -3478,13 +3613,31 @@ public interface CommissionPackage extends EPackage {
 	int MILESTONE__DONE = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Work Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MILESTONE__WORK_SHARE = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Pay Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MILESTONE__PAY_SHARE = NAMED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Milestone</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MILESTONE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int MILESTONE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of operations of the '<em>Milestone</em>' class.
@@ -3605,13 +3758,31 @@ public interface CommissionPackage extends EPackage {
 	int QUOTE__LINES = NAMED_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int QUOTE__CHANGES = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int QUOTE__REASON = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Quote</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int QUOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+	int QUOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Quote</em>' class.
@@ -10914,6 +11085,50 @@ public interface CommissionPackage extends EPackage {
 	EReference getGlassStock_Supplier();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity A</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityA()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityA();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity BK</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityBK()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityBK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity T0C</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityT0C()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityT0C();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Expansion Per Million K</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getExpansionPerMillionK()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ExpansionPerMillionK();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinStock <em>Join Stock</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11021,6 +11236,17 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getJoinStock_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinStock#getSoldLengthMm <em>Sold Length Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sold Length Mm</em>'.
+	 * @see saddlebar.model.commission.JoinStock#getSoldLengthMm()
+	 * @see #getJoinStock()
+	 * @generated
+	 */
+	EAttribute getJoinStock_SoldLengthMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.SolderStock <em>Solder Stock</em>}'.
@@ -11175,6 +11401,17 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getBarStock_Source();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.BarStock#getSoldLengthMm <em>Sold Length Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sold Length Mm</em>'.
+	 * @see saddlebar.model.commission.BarStock#getSoldLengthMm()
+	 * @see #getBarStock()
+	 * @generated
+	 */
+	EAttribute getBarStock_SoldLengthMm();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Kiln <em>Kiln</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11293,6 +11530,61 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getKiln_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getChamberJPerK <em>Chamber JPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Chamber JPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getChamberJPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ChamberJPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getLiningJPerK <em>Lining JPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lining JPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getLiningJPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_LiningJPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getToLiningWPerK <em>To Lining WPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Lining WPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getToLiningWPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ToLiningWPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getToRoomWPerK <em>To Room WPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Room WPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getToRoomWPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ToRoomWPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getLearntFirings <em>Learnt Firings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Learnt Firings</em>'.
+	 * @see saddlebar.model.commission.Kiln#getLearntFirings()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_LearntFirings();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.FiringSchedule <em>Firing Schedule</em>}'.
@@ -11575,6 +11867,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPriceItem_Price();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.PriceItem#getFrom <em>From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From</em>'.
+	 * @see saddlebar.model.commission.PriceItem#getFrom()
+	 * @see #getPriceItem()
+	 * @generated
+	 */
+	EAttribute getPriceItem_From();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.PriceItem#getCurrency <em>Currency</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Currency</em>'.
+	 * @see saddlebar.model.commission.PriceItem#getCurrency()
+	 * @see #getPriceItem()
+	 * @generated
+	 */
+	EAttribute getPriceItem_Currency();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Printer <em>Printer</em>}'.
@@ -12370,6 +12684,28 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getSite_Access();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Site#getDistanceKm <em>Distance Km</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Distance Km</em>'.
+	 * @see saddlebar.model.commission.Site#getDistanceKm()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_DistanceKm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Site#getTrips <em>Trips</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Trips</em>'.
+	 * @see saddlebar.model.commission.Site#getTrips()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_Trips();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Milestone <em>Milestone</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12411,6 +12747,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMilestone_Done();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Milestone#getWorkShare <em>Work Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Work Share</em>'.
+	 * @see saddlebar.model.commission.Milestone#getWorkShare()
+	 * @see #getMilestone()
+	 * @generated
+	 */
+	EAttribute getMilestone_WorkShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Milestone#getPayShare <em>Pay Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pay Share</em>'.
+	 * @see saddlebar.model.commission.Milestone#getPayShare()
+	 * @see #getMilestone()
+	 * @generated
+	 */
+	EAttribute getMilestone_PayShare();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Quote <em>Quote</em>}'.
@@ -12509,6 +12867,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getQuote_Lines();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Quote#getChanges <em>Changes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Changes</em>'.
+	 * @see saddlebar.model.commission.Quote#getChanges()
+	 * @see #getQuote()
+	 * @generated
+	 */
+	EAttribute getQuote_Changes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Quote#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see saddlebar.model.commission.Quote#getReason()
+	 * @see #getQuote()
+	 * @generated
+	 */
+	EAttribute getQuote_Reason();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.QuoteLine <em>Quote Line</em>}'.
@@ -17243,6 +17623,38 @@ public interface CommissionPackage extends EPackage {
 		EReference GLASS_STOCK__SUPPLIER = eINSTANCE.getGlassStock_Supplier();
 
 		/**
+		 * The meta object literal for the '<em><b>Viscosity A</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_A = eINSTANCE.getGlassStock_ViscosityA();
+
+		/**
+		 * The meta object literal for the '<em><b>Viscosity BK</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_BK = eINSTANCE.getGlassStock_ViscosityBK();
+
+		/**
+		 * The meta object literal for the '<em><b>Viscosity T0C</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_T0C = eINSTANCE.getGlassStock_ViscosityT0C();
+
+		/**
+		 * The meta object literal for the '<em><b>Expansion Per Million K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__EXPANSION_PER_MILLION_K = eINSTANCE.getGlassStock_ExpansionPerMillionK();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -17323,6 +17735,14 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute JOIN_STOCK__SOURCE = eINSTANCE.getJoinStock_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Sold Length Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_STOCK__SOLD_LENGTH_MM = eINSTANCE.getJoinStock_SoldLengthMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.SolderStockImpl <em>Solder Stock</em>}' class.
@@ -17441,6 +17861,14 @@ public interface CommissionPackage extends EPackage {
 		EAttribute BAR_STOCK__SOURCE = eINSTANCE.getBarStock_Source();
 
 		/**
+		 * The meta object literal for the '<em><b>Sold Length Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BAR_STOCK__SOLD_LENGTH_MM = eINSTANCE.getBarStock_SoldLengthMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.KilnImpl <em>Kiln</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -17529,6 +17957,46 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute KILN__SOURCE = eINSTANCE.getKiln_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Chamber JPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__CHAMBER_JPER_K = eINSTANCE.getKiln_ChamberJPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>Lining JPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__LINING_JPER_K = eINSTANCE.getKiln_LiningJPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>To Lining WPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__TO_LINING_WPER_K = eINSTANCE.getKiln_ToLiningWPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>To Room WPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__TO_ROOM_WPER_K = eINSTANCE.getKiln_ToRoomWPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>Learnt Firings</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__LEARNT_FIRINGS = eINSTANCE.getKiln_LearntFirings();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.FiringScheduleImpl <em>Firing Schedule</em>}' class.
@@ -17745,6 +18213,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PRICE_ITEM__PRICE = eINSTANCE.getPriceItem_Price();
+
+		/**
+		 * The meta object literal for the '<em><b>From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRICE_ITEM__FROM = eINSTANCE.getPriceItem_From();
+
+		/**
+		 * The meta object literal for the '<em><b>Currency</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRICE_ITEM__CURRENCY = eINSTANCE.getPriceItem_Currency();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.PrinterImpl <em>Printer</em>}' class.
@@ -18351,6 +18835,22 @@ public interface CommissionPackage extends EPackage {
 		EAttribute SITE__ACCESS = eINSTANCE.getSite_Access();
 
 		/**
+		 * The meta object literal for the '<em><b>Distance Km</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__DISTANCE_KM = eINSTANCE.getSite_DistanceKm();
+
+		/**
+		 * The meta object literal for the '<em><b>Trips</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__TRIPS = eINSTANCE.getSite_Trips();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.MilestoneImpl <em>Milestone</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18383,6 +18883,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MILESTONE__DONE = eINSTANCE.getMilestone_Done();
+
+		/**
+		 * The meta object literal for the '<em><b>Work Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MILESTONE__WORK_SHARE = eINSTANCE.getMilestone_WorkShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Pay Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MILESTONE__PAY_SHARE = eINSTANCE.getMilestone_PayShare();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.QuoteImpl <em>Quote</em>}' class.
@@ -18457,6 +18973,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference QUOTE__LINES = eINSTANCE.getQuote_Lines();
+
+		/**
+		 * The meta object literal for the '<em><b>Changes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute QUOTE__CHANGES = eINSTANCE.getQuote_Changes();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute QUOTE__REASON = eINSTANCE.getQuote_Reason();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.QuoteLineImpl <em>Quote Line</em>}' class.

@@ -33,6 +33,10 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
@@ -388,5 +392,105 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setSupplier(Supplier value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity A</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * A of log10 eta[Pa s] = A + B/(T - T0); absent: that of heatModel.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity A</em>' attribute.
+	 * @see #setViscosityA(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityA()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityA();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity A</em>' attribute.
+	 * @see #getViscosityA()
+	 * @generated
+	 */
+	void setViscosityA(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity BK</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * B in K.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity BK</em>' attribute.
+	 * @see #setViscosityBK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityBK()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityBK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity BK</em>' attribute.
+	 * @see #getViscosityBK()
+	 * @generated
+	 */
+	void setViscosityBK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity T0C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * T0 in degC.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity T0C</em>' attribute.
+	 * @see #setViscosityT0C(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityT0C()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityT0C();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity T0C</em>' attribute.
+	 * @see #getViscosityT0C()
+	 * @generated
+	 */
+	void setViscosityT0C(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Expansion Per Million K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Mean of 20 to 300 degC; absent: that of heatModel.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Expansion Per Million K</em>' attribute.
+	 * @see #setExpansionPerMillionK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ExpansionPerMillionK()
+	 * @model
+	 * @generated
+	 */
+	Double getExpansionPerMillionK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Expansion Per Million K</em>' attribute.
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 */
+	void setExpansionPerMillionK(Double value);
 
 } // GlassStock

@@ -70,6 +70,14 @@ final class ModelFolder implements WriteGate, AutoCloseable {
         }
     }
 
+    /** Copies a file into an inner folder, never over another. */
+    BroughtArtwork keep(String inner, Path source) throws IOException {
+        try (Hold hold = hold()) {
+            hold.requireHeld();
+            return new ArtworkFolder(paths.resolve(inner), disk).bring(source);
+        }
+    }
+
     /** Waits a moment for somebody who writes as briefly as we do. */
     @Override
     public synchronized Hold hold() throws IOException {

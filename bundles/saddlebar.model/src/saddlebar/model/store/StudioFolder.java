@@ -24,6 +24,7 @@ import saddlebar.model.problem.Refusal;
  */
 public final class StudioFolder implements AutoCloseable {
     static final String FILE = "studio.saddlebar";
+    private static final String LOGS = "logs";
 
     private final ModelFolder folder;
 
@@ -101,6 +102,15 @@ public final class StudioFolder implements AutoCloseable {
 
     public RecordBook records() {
         return folder.records();
+    }
+
+    /**
+     * Copies what a kiln's logger wrote into the studio; the copy is never changed. A later one of the same name becomes the next revision.
+     *
+     * @return with the copy's path relative to the studio's folder
+     */
+    public BroughtArtwork keepLog(Path source) throws IOException {
+        return folder.keep(LOGS, source);
     }
 
     /** @throws Refusal if the path leads out of the studio's folder */

@@ -1841,6 +1841,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getGlassStock_ViscosityA() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_ViscosityBK() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_ViscosityT0C() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_ExpansionPerMillionK() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getJoinStock() {
 		return joinStockEClass;
 	}
@@ -1933,6 +1973,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getJoinStock_Source() {
 		return (EAttribute)joinStockEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinStock_SoldLengthMm() {
+		return (EAttribute)joinStockEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -2081,6 +2131,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBarStock_SoldLengthMm() {
+		return (EAttribute)barStockEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getKiln() {
 		return kilnEClass;
 	}
@@ -2183,6 +2243,56 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getKiln_Source() {
 		return (EAttribute)kilnEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ChamberJPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_LiningJPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ToLiningWPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ToRoomWPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_LearntFirings() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -2443,6 +2553,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPriceItem_Price() {
 		return (EAttribute)priceItemEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPriceItem_From() {
+		return (EAttribute)priceItemEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPriceItem_Currency() {
+		return (EAttribute)priceItemEClass.getEStructuralFeatures().get(5);
 	}
 
 	/**
@@ -3181,6 +3311,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSite_DistanceKm() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_Trips() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMilestone() {
 		return milestoneEClass;
 	}
@@ -3213,6 +3363,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getMilestone_Done() {
 		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMilestone_WorkShare() {
+		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMilestone_PayShare() {
+		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -3303,6 +3473,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getQuote_Lines() {
 		return (EReference)quoteEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getQuote_Changes() {
+		return (EAttribute)quoteEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getQuote_Reason() {
+		return (EAttribute)quoteEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -6998,6 +7188,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__PRICE_PER_M2);
 		createEAttribute(glassStockEClass, GLASS_STOCK__SOURCE);
 		createEReference(glassStockEClass, GLASS_STOCK__SUPPLIER);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_A);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_BK);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_T0C);
+		createEAttribute(glassStockEClass, GLASS_STOCK__EXPANSION_PER_MILLION_K);
 
 		joinStockEClass = createEClass(JOIN_STOCK);
 		createEReference(joinStockEClass, JOIN_STOCK__STUDIO);
@@ -7009,6 +7203,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(joinStockEClass, JOIN_STOCK__MASS_GPER_M);
 		createEAttribute(joinStockEClass, JOIN_STOCK__PRICE_PER_M);
 		createEAttribute(joinStockEClass, JOIN_STOCK__SOURCE);
+		createEAttribute(joinStockEClass, JOIN_STOCK__SOLD_LENGTH_MM);
 
 		solderStockEClass = createEClass(SOLDER_STOCK);
 		createEReference(solderStockEClass, SOLDER_STOCK__STUDIO);
@@ -7025,6 +7220,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(barStockEClass, BAR_STOCK__ROUND);
 		createEAttribute(barStockEClass, BAR_STOCK__PRICE_PER_M);
 		createEAttribute(barStockEClass, BAR_STOCK__SOURCE);
+		createEAttribute(barStockEClass, BAR_STOCK__SOLD_LENGTH_MM);
 
 		kilnEClass = createEClass(KILN);
 		createEReference(kilnEClass, KILN__STUDIO);
@@ -7037,6 +7233,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(kilnEClass, KILN__POWER_KW);
 		createEAttribute(kilnEClass, KILN__OFFSET_K);
 		createEAttribute(kilnEClass, KILN__SOURCE);
+		createEAttribute(kilnEClass, KILN__CHAMBER_JPER_K);
+		createEAttribute(kilnEClass, KILN__LINING_JPER_K);
+		createEAttribute(kilnEClass, KILN__TO_LINING_WPER_K);
+		createEAttribute(kilnEClass, KILN__TO_ROOM_WPER_K);
+		createEAttribute(kilnEClass, KILN__LEARNT_FIRINGS);
 
 		firingScheduleEClass = createEClass(FIRING_SCHEDULE);
 		createEReference(firingScheduleEClass, FIRING_SCHEDULE__STUDIO);
@@ -7067,6 +7268,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(priceItemEClass, PRICE_ITEM__KEY);
 		createEAttribute(priceItemEClass, PRICE_ITEM__UNIT);
 		createEAttribute(priceItemEClass, PRICE_ITEM__PRICE);
+		createEAttribute(priceItemEClass, PRICE_ITEM__FROM);
+		createEAttribute(priceItemEClass, PRICE_ITEM__CURRENCY);
 
 		printerEClass = createEClass(PRINTER);
 		createEReference(printerEClass, PRINTER__STUDIO);
@@ -7150,11 +7353,15 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(siteEClass, SITE__COMMISSION);
 		createEAttribute(siteEClass, SITE__ADDRESS);
 		createEAttribute(siteEClass, SITE__ACCESS);
+		createEAttribute(siteEClass, SITE__DISTANCE_KM);
+		createEAttribute(siteEClass, SITE__TRIPS);
 
 		milestoneEClass = createEClass(MILESTONE);
 		createEReference(milestoneEClass, MILESTONE__COMMISSION);
 		createEAttribute(milestoneEClass, MILESTONE__DUE);
 		createEAttribute(milestoneEClass, MILESTONE__DONE);
+		createEAttribute(milestoneEClass, MILESTONE__WORK_SHARE);
+		createEAttribute(milestoneEClass, MILESTONE__PAY_SHARE);
 
 		quoteEClass = createEClass(QUOTE);
 		createEReference(quoteEClass, QUOTE__COMMISSION);
@@ -7165,6 +7372,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(quoteEClass, QUOTE__CURRENCY);
 		createEAttribute(quoteEClass, QUOTE__TOTAL);
 		createEReference(quoteEClass, QUOTE__LINES);
+		createEAttribute(quoteEClass, QUOTE__CHANGES);
+		createEAttribute(quoteEClass, QUOTE__REASON);
 
 		quoteLineEClass = createEClass(QUOTE_LINE);
 		createEReference(quoteLineEClass, QUOTE_LINE__QUOTE);
@@ -7766,6 +7975,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_PricePerM2(), ecorePackage.getEBigDecimal(), "pricePerM2", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getGlassStock_Supplier(), this.getSupplier(), this.getSupplier_Glass(), "supplier", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityA(), ecorePackage.getEDoubleObject(), "viscosityA", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityBK(), ecorePackage.getEDoubleObject(), "viscosityBK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityT0C(), ecorePackage.getEDoubleObject(), "viscosityT0C", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ExpansionPerMillionK(), ecorePackage.getEDoubleObject(), "expansionPerMillionK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinStockEClass, JoinStock.class, "JoinStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinStock_Studio(), this.getStudio(), this.getStudio_Joins(), "studio", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7777,6 +7990,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getJoinStock_MassGPerM(), ecorePackage.getEDouble(), "massGPerM", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getJoinStock_PricePerM(), ecorePackage.getEBigDecimal(), "pricePerM", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getJoinStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinStock_SoldLengthMm(), ecorePackage.getEDoubleObject(), "soldLengthMm", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(solderStockEClass, SolderStock.class, "SolderStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getSolderStock_Studio(), this.getStudio(), this.getStudio_Solders(), "studio", null, 0, 1, SolderStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7793,6 +8007,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getBarStock_Round(), ecorePackage.getEBoolean(), "round", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBarStock_PricePerM(), ecorePackage.getEBigDecimal(), "pricePerM", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBarStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBarStock_SoldLengthMm(), ecorePackage.getEDoubleObject(), "soldLengthMm", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(kilnEClass, Kiln.class, "Kiln", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getKiln_Studio(), this.getStudio(), this.getStudio_Kilns(), "studio", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7805,6 +8020,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getKiln_PowerKw(), ecorePackage.getEDouble(), "powerKw", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getKiln_OffsetK(), ecorePackage.getEDouble(), "offsetK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getKiln_Source(), ecorePackage.getEString(), "source", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ChamberJPerK(), ecorePackage.getEDoubleObject(), "chamberJPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_LiningJPerK(), ecorePackage.getEDoubleObject(), "liningJPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ToLiningWPerK(), ecorePackage.getEDoubleObject(), "toLiningWPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ToRoomWPerK(), ecorePackage.getEDoubleObject(), "toRoomWPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_LearntFirings(), ecorePackage.getEInt(), "learntFirings", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(firingScheduleEClass, FiringSchedule.class, "FiringSchedule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getFiringSchedule_Studio(), this.getStudio(), this.getStudio_Schedules(), "studio", null, 0, 1, FiringSchedule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7835,6 +8055,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getPriceItem_Key(), ecorePackage.getEString(), "key", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPriceItem_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPriceItem_Price(), ecorePackage.getEBigDecimal(), "price", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPriceItem_From(), this.getDay(), "from", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPriceItem_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(printerEClass, Printer.class, "Printer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getPrinter_Studio(), this.getStudio(), this.getStudio_Printers(), "studio", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7918,11 +8140,15 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getSite_Commission(), this.getCommission(), this.getCommission_Site(), "commission", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Address(), ecorePackage.getEString(), "address", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Access(), ecorePackage.getEString(), "access", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_DistanceKm(), ecorePackage.getEDoubleObject(), "distanceKm", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_Trips(), ecorePackage.getEInt(), "trips", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(milestoneEClass, Milestone.class, "Milestone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMilestone_Commission(), this.getCommission(), this.getCommission_Milestones(), "commission", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMilestone_Due(), this.getDay(), "due", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMilestone_Done(), this.getDay(), "done", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMilestone_WorkShare(), ecorePackage.getEDoubleObject(), "workShare", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMilestone_PayShare(), ecorePackage.getEDoubleObject(), "payShare", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(quoteEClass, Quote.class, "Quote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getQuote_Commission(), this.getCommission(), this.getCommission_Quotes(), "commission", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7933,6 +8159,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getQuote_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getQuote_Total(), ecorePackage.getEBigDecimal(), "total", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getQuote_Lines(), this.getQuoteLine(), this.getQuoteLine_Quote(), "lines", null, 0, -1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getQuote_Changes(), ecorePackage.getEString(), "changes", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getQuote_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(quoteLineEClass, QuoteLine.class, "QuoteLine", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getQuoteLine_Quote(), this.getQuote(), this.getQuote_Lines(), "quote", null, 0, 1, QuoteLine.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

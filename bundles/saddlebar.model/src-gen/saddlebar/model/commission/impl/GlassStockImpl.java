@@ -43,6 +43,10 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityA <em>Viscosity A</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityBK <em>Viscosity BK</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityT0C <em>Viscosity T0C</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
  * </ul>
  *
  * @generated
@@ -317,6 +321,86 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Supplier supplier;
+
+	/**
+	 * The default value of the '{@link #getViscosityA() <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityA()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_A_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityA() <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityA()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityA = VISCOSITY_A_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getViscosityBK() <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityBK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_BK_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityBK() <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityBK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityBK = VISCOSITY_BK_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getViscosityT0C() <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityT0C()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_T0C_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityT0C() <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityT0C()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityT0C = VISCOSITY_T0C_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getExpansionPerMillionK() <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double EXPANSION_PER_MILLION_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getExpansionPerMillionK() <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double expansionPerMillionK = EXPANSION_PER_MILLION_K_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -747,6 +831,98 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public Double getViscosityA() {
+		return viscosityA;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityA(Double newViscosityA) {
+		Double oldViscosityA = viscosityA;
+		viscosityA = newViscosityA;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_A, oldViscosityA, viscosityA));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getViscosityBK() {
+		return viscosityBK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityBK(Double newViscosityBK) {
+		Double oldViscosityBK = viscosityBK;
+		viscosityBK = newViscosityBK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_BK, oldViscosityBK, viscosityBK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getViscosityT0C() {
+		return viscosityT0C;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityT0C(Double newViscosityT0C) {
+		Double oldViscosityT0C = viscosityT0C;
+		viscosityT0C = newViscosityT0C;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_T0C, oldViscosityT0C, viscosityT0C));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getExpansionPerMillionK() {
+		return expansionPerMillionK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setExpansionPerMillionK(Double newExpansionPerMillionK) {
+		Double oldExpansionPerMillionK = expansionPerMillionK;
+		expansionPerMillionK = newExpansionPerMillionK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K, oldExpansionPerMillionK, expansionPerMillionK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.GLASS_STOCK__STUDIO:
@@ -830,6 +1006,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				if (resolve) return getSupplier();
 				return basicGetSupplier();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				return getViscosityA();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				return getViscosityBK();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				return getViscosityT0C();
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				return getExpansionPerMillionK();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -886,6 +1070,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				setViscosityA((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				setViscosityBK((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				setViscosityT0C((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				setExpansionPerMillionK((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -944,6 +1140,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)null);
 				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				setViscosityA(VISCOSITY_A_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				setViscosityBK(VISCOSITY_BK_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				setViscosityT0C(VISCOSITY_T0C_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				setExpansionPerMillionK(EXPANSION_PER_MILLION_K_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -986,6 +1194,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return supplier != null;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				return VISCOSITY_A_EDEFAULT == null ? viscosityA != null : !VISCOSITY_A_EDEFAULT.equals(viscosityA);
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				return VISCOSITY_BK_EDEFAULT == null ? viscosityBK != null : !VISCOSITY_BK_EDEFAULT.equals(viscosityBK);
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				return VISCOSITY_T0C_EDEFAULT == null ? viscosityT0C != null : !VISCOSITY_T0C_EDEFAULT.equals(viscosityT0C);
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				return EXPANSION_PER_MILLION_K_EDEFAULT == null ? expansionPerMillionK != null : !EXPANSION_PER_MILLION_K_EDEFAULT.equals(expansionPerMillionK);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1026,6 +1242,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 		result.append(pricePerM2);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", viscosityA: ");
+		result.append(viscosityA);
+		result.append(", viscosityBK: ");
+		result.append(viscosityBK);
+		result.append(", viscosityT0C: ");
+		result.append(viscosityT0C);
+		result.append(", expansionPerMillionK: ");
+		result.append(expansionPerMillionK);
 		result.append(')');
 		return result.toString();
 	}
