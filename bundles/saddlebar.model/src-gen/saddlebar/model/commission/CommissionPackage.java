@@ -1071,13 +1071,22 @@ public interface CommissionPackage extends EPackage {
 	int PAINT__LOTS = NAMED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PAINT__TRANSMITTANCE = NAMED_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Paint</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
+	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Paint</em>' class.
@@ -1452,13 +1461,31 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__SUPPLIER = NAMED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__MEASURED_MM = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__TRANSMITTANCE = NAMED_FEATURE_COUNT + 16;
+
+	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -10620,6 +10647,17 @@ public interface CommissionPackage extends EPackage {
 	EReference getPaint_Lots();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Paint#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.Paint#getTransmittance()
+	 * @see #getPaint()
+	 * @generated
+	 */
+	EAttribute getPaint_Transmittance();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.PaintLot <em>Paint Lot</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10912,6 +10950,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getGlassStock_Supplier();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getMeasuredMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_MeasuredMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getTransmittance()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_Transmittance();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinStock <em>Join Stock</em>}'.
@@ -17021,6 +17081,14 @@ public interface CommissionPackage extends EPackage {
 		EReference PAINT__LOTS = eINSTANCE.getPaint_Lots();
 
 		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PAINT__TRANSMITTANCE = eINSTANCE.getPaint_Transmittance();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.PaintLotImpl <em>Paint Lot</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -17241,6 +17309,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference GLASS_STOCK__SUPPLIER = eINSTANCE.getGlassStock_Supplier();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__MEASURED_MM = eINSTANCE.getGlassStock_MeasuredMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__TRANSMITTANCE = eINSTANCE.getGlassStock_Transmittance();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.

@@ -33,6 +33,8 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
@@ -388,5 +390,55 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setSupplier(Supplier value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Thickness at which colour and transmittance were measured; absent: thicknessMm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured Mm</em>' attribute.
+	 * @see #setMeasuredMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_MeasuredMm()
+	 * @model
+	 * @generated
+	 */
+	Double getMeasuredMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measured Mm</em>' attribute.
+	 * @see #getMeasuredMm()
+	 * @generated
+	 */
+	void setMeasuredMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured spectrum of a sheet, faces included, as nm:share with spaces between; absent: a plausible one of the colour.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Transmittance</em>' attribute.
+	 * @see #setTransmittance(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Transmittance()
+	 * @model
+	 * @generated
+	 */
+	String getTransmittance();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Transmittance</em>' attribute.
+	 * @see #getTransmittance()
+	 * @generated
+	 */
+	void setTransmittance(String value);
 
 } // GlassStock

@@ -1571,6 +1571,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPaint_Transmittance() {
+		return (EAttribute)paintEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPaintLot() {
 		return paintLotEClass;
 	}
@@ -1833,6 +1843,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getGlassStock_Supplier() {
 		return (EReference)glassStockEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_MeasuredMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_Transmittance() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(16);
 	}
 
 	/**
@@ -6968,6 +6998,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(paintEClass, PAINT__MEDIUM);
 		createEReference(paintEClass, PAINT__SUPPLIER);
 		createEReference(paintEClass, PAINT__LOTS);
+		createEAttribute(paintEClass, PAINT__TRANSMITTANCE);
 
 		paintLotEClass = createEClass(PAINT_LOT);
 		createEReference(paintLotEClass, PAINT_LOT__PAINT);
@@ -6998,6 +7029,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__PRICE_PER_M2);
 		createEAttribute(glassStockEClass, GLASS_STOCK__SOURCE);
 		createEReference(glassStockEClass, GLASS_STOCK__SUPPLIER);
+		createEAttribute(glassStockEClass, GLASS_STOCK__MEASURED_MM);
+		createEAttribute(glassStockEClass, GLASS_STOCK__TRANSMITTANCE);
 
 		joinStockEClass = createEClass(JOIN_STOCK);
 		createEReference(joinStockEClass, JOIN_STOCK__STUDIO);
@@ -7736,6 +7769,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPaint_Medium(), this.getMedium(), null, "medium", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Supplier(), this.getSupplier(), this.getSupplier_Paints(), "supplier", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Lots(), this.getPaintLot(), this.getPaintLot_Paint(), "lots", null, 0, -1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaint_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(paintLotEClass, PaintLot.class, "PaintLot", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getPaintLot_Paint(), this.getPaint(), this.getPaint_Lots(), "paint", null, 0, 1, PaintLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7766,6 +7800,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_PricePerM2(), ecorePackage.getEBigDecimal(), "pricePerM2", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getGlassStock_Supplier(), this.getSupplier(), this.getSupplier_Glass(), "supplier", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_MeasuredMm(), ecorePackage.getEDoubleObject(), "measuredMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinStockEClass, JoinStock.class, "JoinStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinStock_Studio(), this.getStudio(), this.getStudio_Joins(), "studio", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

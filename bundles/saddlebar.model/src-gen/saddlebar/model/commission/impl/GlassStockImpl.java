@@ -43,6 +43,8 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getTransmittance <em>Transmittance</em>}</li>
  * </ul>
  *
  * @generated
@@ -317,6 +319,46 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Supplier supplier;
+
+	/**
+	 * The default value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MEASURED_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double measuredMm = MEASURED_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TRANSMITTANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected String transmittance = TRANSMITTANCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -747,6 +789,52 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public Double getMeasuredMm() {
+		return measuredMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasuredMm(Double newMeasuredMm) {
+		Double oldMeasuredMm = measuredMm;
+		measuredMm = newMeasuredMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__MEASURED_MM, oldMeasuredMm, measuredMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getTransmittance() {
+		return transmittance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTransmittance(String newTransmittance) {
+		String oldTransmittance = transmittance;
+		transmittance = newTransmittance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__TRANSMITTANCE, oldTransmittance, transmittance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.GLASS_STOCK__STUDIO:
@@ -830,6 +918,10 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				if (resolve) return getSupplier();
 				return basicGetSupplier();
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return getMeasuredMm();
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return getTransmittance();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -886,6 +978,12 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -944,6 +1042,12 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)null);
 				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm(MEASURED_MM_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance(TRANSMITTANCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -986,6 +1090,10 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return supplier != null;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return MEASURED_MM_EDEFAULT == null ? measuredMm != null : !MEASURED_MM_EDEFAULT.equals(measuredMm);
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return TRANSMITTANCE_EDEFAULT == null ? transmittance != null : !TRANSMITTANCE_EDEFAULT.equals(transmittance);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1026,6 +1134,10 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 		result.append(pricePerM2);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", measuredMm: ");
+		result.append(measuredMm);
+		result.append(", transmittance: ");
+		result.append(transmittance);
 		result.append(')');
 		return result.toString();
 	}
