@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -11,7 +11,7 @@ import java.util.concurrent.CancellationException;
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.artwork.ReadSettings;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /** The artworks of an open commission, each read once and kept until the commission is closed. Safe for several threads. */
 public final class ArtworkShelf implements AutoCloseable {

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.util.Optional;
 import java.util.regex.Matcher;

@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import java.awt.geom.Path2D;
 import java.util.List;
@@ -71,8 +71,8 @@ public final class Contour {
         return area;
     }
 
-    /** For painters of this package, who do not change it. */
-    Path2D path() {
+    /** For painters, who do not change it. */
+    public Path2D path() {
         return path;
     }
 

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,7 +8,6 @@ import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ColourArea;
 import saddlebar.artwork.LayerChoice;
 import saddlebar.artwork.LayerHint;
-import saddlebar.ui.easel.GlassLook;
 
 /** Glass as the artwork colours it, for pieces whose glass has not been chosen from the studio's stock yet. */
 final class DrawnGlass {

@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import java.util.HashSet;
 import java.util.Objects;
@@ -13,8 +13,9 @@ import saddlebar.model.units.Require;
  * @param shown        overlays that are on
  * @param hiddenLayers ids of layers that are off
  * @param surroundRgb  colour of the room around the window, 0xRRGGBB
+ * @param light        behind the window
  */
-public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLayers, int surroundRgb) {
+public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLayers, int surroundRgb, LightLook light) {
     /** What can be laid over the glass. */
     public enum Overlay {
         /** The number of each piece. */
@@ -24,7 +25,9 @@ public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLay
         /** How far each piece is made, by hatching. */
         STATES,
         /** Marks where somebody should look. */
-        PROBLEMS
+        PROBLEMS,
+        /** Marks glass that is stronger in colour than the screen can show. */
+        STRONGER
     }
 
     public EaselLook {
@@ -32,6 +35,12 @@ public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLay
         shown = Set.copyOf(shown);
         hiddenLayers = Set.copyOf(hiddenLayers);
         Require.within("surroundRgb", surroundRgb, 0, 0xFFFFFF);
+        Objects.requireNonNull(light, "light");
+    }
+
+    /** In north light. */
+    public EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLayers, int surroundRgb) {
+        this(colourway, shown, hiddenLayers, surroundRgb, LightLook.USUAL);
     }
 
     public static EaselLook withSurround(int surroundRgb) {
@@ -47,19 +56,23 @@ public record EaselLook(int colourway, Set<Overlay> shown, Set<String> hiddenLay
     }
 
     public EaselLook with(Overlay overlay, boolean on) {
-        return new EaselLook(colourway, changed(shown, Objects.requireNonNull(overlay), on), hiddenLayers, surroundRgb);
+        return new EaselLook(colourway, changed(shown, Objects.requireNonNull(overlay), on), hiddenLayers, surroundRgb, light);
     }
 
     public EaselLook withLayer(String layerId, boolean on) {
-        return new EaselLook(colourway, shown, changed(hiddenLayers, layerId, !on), surroundRgb);
+        return new EaselLook(colourway, shown, changed(hiddenLayers, layerId, !on), surroundRgb, light);
     }
 
     public EaselLook withColourway(int index) {
-        return new EaselLook(index, shown, hiddenLayers, surroundRgb);
+        return new EaselLook(index, shown, hiddenLayers, surroundRgb, light);
     }
 
     public EaselLook withSurroundRgb(int rgb) {
-        return new EaselLook(colourway, shown, hiddenLayers, rgb);
+        return new EaselLook(colourway, shown, hiddenLayers, rgb, light);
+    }
+
+    public EaselLook withLight(LightLook other) {
+        return new EaselLook(colourway, shown, hiddenLayers, surroundRgb, other);
     }
 
     private static <T> Set<T> changed(Set<T> set, T member, boolean in) {

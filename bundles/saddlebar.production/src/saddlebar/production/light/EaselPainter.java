@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -7,31 +7,42 @@ import java.awt.RenderingHints;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
-import java.awt.image.DataBufferInt;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 
 /**
- * Paints a scene into memory, as it looks with even white light behind it: the glass in its colours, each layer taking its share of the light
- * (linear light, see {@link PaintLook}), foil or came dark, then numbers and marks. Any part at any scale; one painter serves any number of
+ * Paints a scene into memory, as it looks with an even light behind it: the glass in its colours, dots mixed with what is bare between them (see
+ * {@link saddlebar.colour.picture.OverlapColours}), foil or came dark, then numbers and marks. Any part at any scale; one painter serves any number of
  * threads.
  */
 public final class EaselPainter {
     /** Metal against the light. Not quite black, so that the edge of a black screen does not swallow it. */
     static final int METAL_RGB = 0x17181A;
-    private static final int ROWS_A_CHECKPOINT = 64;
 
     private final EaselScene scene;
     private final EaselLook look;
+    private final GlassTones tones;
     private final MarkPainter marks;
 
+    /** By the screen's channels alone, as in daylight. */
     public EaselPainter(EaselScene scene, EaselLook look) {
+        this(scene, look, Optional.empty());
+    }
+
+    /** By spectra, in the look's light. */
+    public EaselPainter(EaselScene scene, EaselLook look, ColourShelf colours) {
+        this(scene, look, Optional.of(colours));
+    }
+
+    private EaselPainter(EaselScene scene, EaselLook look, Optional<ColourShelf> colours) {
         this.scene = Objects.requireNonNull(scene, "scene");
         this.look = Objects.requireNonNull(look, "look");
-        this.marks = new MarkPainter(scene, look);
+        this.tones = new GlassTones(scene.layers().stream().filter(layer -> look.showsLayer(layer.id())).toList(), look.light(), colours);
+        this.marks = new MarkPainter(scene, look, tones);
     }
 
     /**
@@ -57,8 +68,18 @@ public final class EaselPainter {
         return picture;
     }
 
-    /** The window alone, without numbers and marks. */
+    /** The window alone, without numbers and marks, as the look's eyes see it. */
     public BufferedImage paintGlass(double leftMm, double topMm, double pxPerMm, int widthPx, int heightPx, Work work) {
+        if (!look.light().changesPicture()) {
+            return paintPlain(leftMm, topMm, pxPerMm, widthPx, heightPx, work);
+        }
+        SeenPicture seen = SeenPicture.of(look.light(), scene.bounds(), pxPerMm);
+        int margin = seen.marginPx();
+        BufferedImage wider = paintPlain(leftMm - margin / pxPerMm, topMm - margin / pxPerMm, pxPerMm, widthPx + 2 * margin, heightPx + 2 * margin, work);
+        return seen.of(wider, work);
+    }
+
+    private BufferedImage paintPlain(double leftMm, double topMm, double pxPerMm, int widthPx, int heightPx, Work work) {
         BufferedImage picture = new BufferedImage(widthPx, heightPx, BufferedImage.TYPE_INT_RGB);
         RectMm part = new RectMm(leftMm, topMm, widthPx / pxPerMm, heightPx / pxPerMm);
         Graphics2D pen = picture.createGraphics();
@@ -71,7 +92,7 @@ public final class EaselPainter {
             RectMm near = part.grownBy(scene.metal().coverMm() + 1 / pxPerMm);
             List<ScenePiece> pieces = scene.pieces().stream().filter(piece -> piece.contour().bounds().touches(near)).toList();
             layGlass(pen, part, pieces, work);
-            layPaint(picture, part, pxPerMm, work);
+            new PaintPass(tones, look.colourway(), part, pxPerMm).lay(picture, pieces, work);
             if (look.shows(Overlay.METAL)) {
                 layMetal(pen, pieces, work);
                 layRoom(pen, near);
@@ -96,59 +117,9 @@ public final class EaselPainter {
         }
         for (ScenePiece piece : pieces) {
             work.checkpoint();
-            pen.setColor(new Color(piece.glass(look.colourway()).rgb()));
+            pen.setColor(new Color(tones.bareRgb(piece.glass(look.colourway()))));
             pen.fill(piece.contour().path());
         }
-    }
-
-    private void layPaint(BufferedImage picture, RectMm part, double pxPerMm, Work work) {
-        int[] pixels = ((DataBufferInt) picture.getRaster().getDataBuffer()).getData();
-        int width = picture.getWidth();
-        int[] covered = new int[width];
-        for (SceneLayer layer : scene.layers()) {
-            if (!look.showsLayer(layer.id()) || !layer.coverage().area().touches(part)) {
-                continue;
-            }
-            int[][] through = throughTables(layer.paint());
-            Coverage coverage = layer.coverageFor(part, pxPerMm, work);
-            int level = coverage.levelFor(1 / pxPerMm);
-            for (int y = 0; y < picture.getHeight(); y++) {
-                if (y % ROWS_A_CHECKPOINT == 0) {
-                    work.checkpoint();
-                }
-                double yMm = part.topMm() + (y + 0.5) / pxPerMm;
-                coverage.sampleRow(level, part.leftMm() + 0.5 / pxPerMm, 1 / pxPerMm, yMm, covered, width);
-                dim(pixels, y * width, covered, through, width);
-            }
-        }
-    }
-
-    /** For each channel the share of light, 0 to 65536, that comes through at each covered share, 0 to 255. */
-    private static int[][] throughTables(PaintLook paint) {
-        int[][] tables = new int[3][256];
-        for (int channel = 0; channel < 3; channel++) {
-            for (int covered = 0; covered < 256; covered++) {
-                tables[channel][covered] = (int) Math.round(paint.through(channel, covered / 255.0) * 65536);
-            }
-        }
-        return tables;
-    }
-
-    private static void dim(int[] pixels, int from, int[] covered, int[][] through, int count) {
-        for (int i = 0; i < count; i++) {
-            int share = covered[i];
-            if (share != 0) {
-                int rgb = pixels[from + i];
-                int red = dimmed(rgb >> 16 & 0xff, through[0][share]);
-                int green = dimmed(rgb >> 8 & 0xff, through[1][share]);
-                int blue = dimmed(rgb & 0xff, through[2][share]);
-                pixels[from + i] = red << 16 | green << 8 | blue;
-            }
-        }
-    }
-
-    private static int dimmed(int code, int through) {
-        return Srgb.codeOf((int) ((long) Srgb.lightOf(code) * through >> 16));
     }
 
     private void layMetal(Graphics2D pen, List<ScenePiece> pieces, Work work) {

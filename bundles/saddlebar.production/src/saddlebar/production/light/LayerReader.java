@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -15,10 +15,7 @@ import saddlebar.stencil.tone.EndLimits;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.Stretch;
 import saddlebar.stencil.tone.ToneTable;
-import saddlebar.ui.easel.Coverage;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
+import saddlebar.production.light.WindowSketch.LayerSketch;
 
 /**
  * Reads one layer of an artwork as the share of glass that its paint covers: the drawing's darkness, stretched as the layer's recipe says. What
@@ -62,7 +59,7 @@ final class LayerReader {
     SceneLayer read(Work work) throws IOException {
         Raster raster = raster(new RectMm(xMm, yMm, artwork.widthMm(), artwork.heightMm()), heldPxPerMm(), work);
         ToneTable tone = tone(raster);
-        return new SceneLayer(layer.id(), layer.name(), layer.paint(), raster.covered(tone),
+        return new SceneLayer(layer.id(), layer.name(), layer.paint(), layer.film(), raster.covered(tone),
                 Optional.of((part, finerPxPerMm, asked) -> readPart(part, finerPxPerMm, tone, asked)));
     }
 

@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import java.awt.BasicStroke;
 import java.awt.Color;
@@ -14,7 +14,7 @@ import java.awt.geom.Rectangle2D;
 import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Severity;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 
 /** Writes numbers on the glass and marks problems. Both keep their size on the screen whatever the scale; severity is told by shape and colour. */
 final class MarkPainter {
@@ -30,10 +30,12 @@ final class MarkPainter {
 
     private final EaselScene scene;
     private final EaselLook look;
+    private final GlassTones tones;
 
-    MarkPainter(EaselScene scene, EaselLook look) {
+    MarkPainter(EaselScene scene, EaselLook look, GlassTones tones) {
         this.scene = scene;
         this.look = look;
+        this.tones = tones;
     }
 
     void paint(Graphics2D pen, RectMm part, double pxPerMm, double pxPerPt) {
@@ -44,6 +46,14 @@ final class MarkPainter {
                     AffineTransform toPx = new AffineTransform(pxPerMm, 0, 0, pxPerMm, -part.leftMm() * pxPerMm, -part.topMm() * pxPerMm);
                     StateHatch.lay(pen, toPx.createTransformedShape(piece.contour().path()), scene.state(piece), -part.leftMm() * pxPerMm,
                             -part.topMm() * pxPerMm, pxPerPt);
+                }
+            }
+        }
+        if (look.shows(Overlay.STRONGER)) {
+            for (ScenePiece piece : scene.pieces()) {
+                if (near.holds(piece.labelXMm(), piece.labelYMm()) && tones.of(piece.glass(look.colourway())).outOfGamut()) {
+                    stronger(pen, (piece.labelXMm() - part.leftMm()) * pxPerMm, (piece.labelYMm() - part.topMm()) * pxPerMm,
+                            Math.min(MARK_PT * pxPerPt, 0.9 * piece.labelRadiusMm() * pxPerMm));
                 }
             }
         }
@@ -89,7 +99,7 @@ final class MarkPainter {
 
     /** Light that comes through about a piece's number, 0 to 1: its glass, less what the layers take on the mean there. */
     private double lightAt(ScenePiece piece) {
-        double light = Srgb.luminance(piece.glass(look.colourway()).rgb());
+        double light = ScreenLight.luminance(piece.glass(look.colourway()).rgb());
         int[] covered = new int[1];
         for (SceneLayer layer : scene.layers()) {
             if (look.showsLayer(layer.id())) {
@@ -99,6 +109,19 @@ final class MarkPainter {
             }
         }
         return light;
+    }
+
+    /** A ring with a plus in it: there is more colour than is shown. */
+    private static void stronger(Graphics2D pen, double xPx, double yPx, double r) {
+        Path2D sign = new Path2D.Double(new Ellipse2D.Double(xPx - r, yPx - r, 2 * r, 2 * r));
+        sign.append(new Line2D.Double(xPx - r / 2, yPx, xPx + r / 2, yPx), false);
+        sign.append(new Line2D.Double(xPx, yPx - r / 2, xPx, yPx + r / 2), false);
+        pen.setColor(new Color(INK));
+        pen.setStroke(new BasicStroke((float) (r / 2), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        pen.draw(sign);
+        pen.setColor(Color.WHITE);
+        pen.setStroke(new BasicStroke((float) (r / 5), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+        pen.draw(sign);
     }
 
     private static void mark(Graphics2D pen, Severity severity, double xPx, double yPx, double pxPerPt) {

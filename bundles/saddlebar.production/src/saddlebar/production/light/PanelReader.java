@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -25,14 +25,9 @@ import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.Contour;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
+import saddlebar.production.light.WindowSketch.LayerSketch;
+import saddlebar.production.light.WindowSketch.PanelSketch;
+import saddlebar.production.light.WindowSketch.PieceSketch;
 
 /**
  * Reads one panel. Pieces that have been made are shown as made; before, they are shown as the cutline draws them now. The cutline is looked

@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import saddlebar.model.units.Require;
 

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.io.IOException;
 import java.util.ArrayList;
@@ -7,13 +7,7 @@ import java.util.function.Consumer;
 
 import saddlebar.model.problem.Problem;
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.Contour;
-import saddlebar.ui.easel.EaselScene;
-import saddlebar.ui.easel.Metal;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
+import saddlebar.production.light.WindowSketch.PanelSketch;
 
 /** Lays a window on the Easel: artwork, pieces, layers, problems. Long work for a thread of its own. */
 public final class SceneReader {

@@ -1,12 +1,12 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 /**
  * Light and its coding for the screen: c = 12.92 L for L up to 0.0031308, else 1.055 L^(1/2.4) - 0.055, and back.
  * Source: IEC 61966-2-1:1999, Multimedia systems and equipment, colour management, part 2-1: default RGB colour space sRGB.
  */
-final class Srgb {
+public final class ScreenLight {
     /** Linear light is held as whole numbers 0 to this, fine enough that no code value is lost on the way there and back. */
-    static final int FULL_LIGHT = 65535;
+    public static final int FULL_LIGHT = 65535;
 
     private static final int[] LIGHT_OF_CODE = new int[256];
     private static final byte[] CODE_OF_LIGHT = new byte[FULL_LIGHT + 1];
@@ -20,7 +20,7 @@ final class Srgb {
         }
     }
 
-    private Srgb() {
+    private ScreenLight() {
     }
 
     /** Linear light, 0 to 1, of a code value, 0 to 1. */
@@ -43,8 +43,17 @@ final class Srgb {
         return CODE_OF_LIGHT[light] & 0xff;
     }
 
+    /** 0xRRGGBB of linear red, green, blue; what is outside 0 to 1 is brought there. */
+    static int rgb(float[] linear) {
+        return codeOf(whole(linear[0])) << 16 | codeOf(whole(linear[1])) << 8 | codeOf(whole(linear[2]));
+    }
+
+    private static int whole(float light) {
+        return Math.max(0, Math.min(FULL_LIGHT, Math.round(light * FULL_LIGHT)));
+    }
+
     /** How light a colour 0xRRGGBB looks, 0 to 1: the luminance of its light. */
-    static double luminance(int rgb) {
+    public static double luminance(int rgb) {
         return (0.2126 * lightOf(rgb >> 16 & 0xff) + 0.7152 * lightOf(rgb >> 8 & 0xff) + 0.0722 * lightOf(rgb & 0xff)) / FULL_LIGHT;
     }
 }

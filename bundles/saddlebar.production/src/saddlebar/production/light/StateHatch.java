@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import java.awt.BasicStroke;
 import java.awt.Color;

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -7,8 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import saddlebar.model.art.OutlineMm;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.PaintLook;
 
 /**
  * What the model knows of a window's looks, as plain values.
@@ -57,12 +55,17 @@ public record WindowSketch(String id, String name, List<PanelSketch> panels, Lis
      * A painted layer.
      *
      * @param artLayer   id or label of the layer in the artwork
+     * @param film       what else is known of its paint
      * @param codeValues tone as the code values stand; else stretched in linear light
      * @param toneFrom   darkness of the drawing that is bare glass
      * @param toneTo     darkness that is solid paint; empty: measured on the layer
      */
-    public record LayerSketch(String id, String name, String artLayer, PaintLook paint, boolean codeValues, double toneFrom,
+    public record LayerSketch(String id, String name, String artLayer, PaintLook paint, FilmLook film, boolean codeValues, double toneFrom,
             OptionalDouble toneTo) {
+        /** Of whose paint nothing else is known. */
+        public LayerSketch(String id, String name, String artLayer, PaintLook paint, boolean codeValues, double toneFrom, OptionalDouble toneTo) {
+            this(id, name, artLayer, paint, FilmLook.PLAIN, codeValues, toneFrom, toneTo);
+        }
     }
 
     public WindowSketch {

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,12 +25,10 @@ import saddlebar.model.commission.RoleAssignment;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.ToneMode;
 import saddlebar.model.commission.Window;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.PaintLook;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
+import saddlebar.production.light.WindowSketch.ArtPlace;
+import saddlebar.production.light.WindowSketch.LayerSketch;
+import saddlebar.production.light.WindowSketch.PanelSketch;
+import saddlebar.production.light.WindowSketch.PieceSketch;
 
 /** Takes a window's sketch out of the model. On the thread that owns the model; reads no file. */
 public final class WindowSketcher {
@@ -102,7 +100,19 @@ public final class WindowSketcher {
         if (stock == null) {
             return GlassLook.UNCHOSEN;
         }
-        return new GlassLook(orEmpty(stock.getName()), ColourText.rgb(stock.getColour()).orElse(GlassLook.UNCHOSEN.rgb()));
+        return of(stock);
+    }
+
+    /** How a glass of the studio's stock looks. */
+    public static GlassLook of(GlassStock stock) {
+        double thickness = usable(stock.getThicknessMm()) ? stock.getThicknessMm() : USUAL_GLASS_MM;
+        double measured = stock.getMeasuredMm() != null && usable(stock.getMeasuredMm()) ? stock.getMeasuredMm() : thickness;
+        return new GlassLook(orEmpty(stock.getName()), ColourText.rgb(stock.getColour()).orElse(GlassLook.UNCHOSEN.rgb()),
+                new SheetLook(measured, thickness, orEmpty(stock.getTransmittance())));
+    }
+
+    private static boolean usable(double mm) {
+        return mm >= 0.1 && mm <= 100;
     }
 
     private static LayerSketch layer(DesignLayer layer) {
@@ -110,7 +120,7 @@ public final class WindowSketcher {
         boolean codeValues = recipe != null && recipe.getToneMode() == ToneMode.LINEAR;
         OptionalDouble to = recipe == null || recipe.getToneTo() == null ? OptionalDouble.empty() : OptionalDouble.of(recipe.getToneTo());
         String name = layer.getName() == null || layer.getName().isBlank() ? layer.getRole().getLiteral() : layer.getName();
-        return new LayerSketch(orEmpty(layer.getId()), name, layer.getArtLayer(), paint(layer), codeValues, recipe == null ? 0 : recipe.getToneFrom(), to);
+        return new LayerSketch(orEmpty(layer.getId()), name, layer.getArtLayer(), paint(layer), film(layer), codeValues, recipe == null ? 0 : recipe.getToneFrom(), to);
     }
 
     /** By the paint's colour, else by its transmittance, else as such a layer usually looks. */
@@ -132,6 +142,12 @@ public final class WindowSketcher {
             case ENAMEL -> new PaintLook(0.5, 0.5, 0.5);
             default -> PaintLook.ofRgb(0x1E1713);
         };
+    }
+
+    private static FilmLook film(DesignLayer layer) {
+        Paint paint = layer.getPaint();
+        boolean coloured = paint != null && (ColourText.rgb(paint.getColour()).isPresent() || paint.getSolidTransmittance() != null);
+        return new FilmLook(layer.getRole() == LayerRole.STAIN && !coloured, paint == null ? "" : orEmpty(paint.getTransmittance()));
     }
 
     private static String orEmpty(String text) {

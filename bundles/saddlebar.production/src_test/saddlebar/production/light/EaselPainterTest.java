@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 
 class EaselPainterTest {
     private static final int ROOM = 0xDAD6CE;

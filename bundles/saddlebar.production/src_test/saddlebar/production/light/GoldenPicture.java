@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.fail;
 
@@ -26,7 +26,7 @@ final class GoldenPicture {
     /** Fails if a channel of any pixel is farther off than {@code most}: edges may round otherwise on another Java. */
     void assertAlike(BufferedImage painted, int most) throws IOException {
         if (Boolean.getBoolean("golden.write")) {
-            Path target = Path.of("src_test", "saddlebar", "ui", "easel", "golden", name + ".png");
+            Path target = Path.of("src_test", "saddlebar", "production", "light", "golden", name + ".png");
             Files.createDirectories(target.getParent());
             ImageIO.write(painted, "png", target.toFile());
             return;

@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -32,10 +32,10 @@ class PaintLookTest {
     /** Mid gray 0.5 in light is code value 188 of 255 in sRGB (IEC 61966-2-1); codes go there and back unchanged. */
     @Test
     void lightAndCodesAreThoseOfSrgb() {
-        assertEquals(188, Srgb.codeOf((int) Math.round(0.5 * Srgb.FULL_LIGHT)));
-        assertEquals(0.2140, Srgb.light(0.5), 5e-5);
+        assertEquals(188, ScreenLight.codeOf((int) Math.round(0.5 * ScreenLight.FULL_LIGHT)));
+        assertEquals(0.2140, ScreenLight.light(0.5), 5e-5);
         for (int code = 0; code < 256; code++) {
-            assertEquals(code, Srgb.codeOf(Srgb.lightOf(code)));
+            assertEquals(code, ScreenLight.codeOf(ScreenLight.lightOf(code)));
         }
     }
 }

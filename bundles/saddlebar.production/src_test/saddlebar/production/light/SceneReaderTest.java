@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -23,17 +23,10 @@ import saddlebar.artwork.ArtworkReaders;
 import saddlebar.model.art.OutlineMm;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.Coverage;
-import saddlebar.ui.easel.EaselScene;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.PaintLook;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
+import saddlebar.production.light.WindowSketch.ArtPlace;
+import saddlebar.production.light.WindowSketch.LayerSketch;
+import saddlebar.production.light.WindowSketch.PanelSketch;
+import saddlebar.production.light.WindowSketch.PieceSketch;
 
 class SceneReaderTest {
     /** 200 x 100 mm in two panes; trace a black bar over the left one, matt pale gray over the whole. */

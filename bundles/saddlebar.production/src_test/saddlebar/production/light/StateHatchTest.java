@@ -1,4 +1,4 @@
-package saddlebar.ui.easel;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 
 import saddlebar.model.commission.MakingState;
 import saddlebar.model.work.Work;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 
 class StateHatchTest {
     private static int[] pixels(BufferedImage picture) {

@@ -1,4 +1,4 @@
-package saddlebar.ui.scene;
+package saddlebar.production.light;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -26,10 +26,9 @@ import saddlebar.model.commission.Panel;
 import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.RoleAssignment;
 import saddlebar.model.commission.Window;
-import saddlebar.ui.easel.PaintLook;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
+import saddlebar.production.light.WindowSketch.LayerSketch;
+import saddlebar.production.light.WindowSketch.PanelSketch;
+import saddlebar.production.light.WindowSketch.PieceSketch;
 
 class WindowSketcherTest {
     private static final CommissionFactory NEW = CommissionFactory.eINSTANCE;

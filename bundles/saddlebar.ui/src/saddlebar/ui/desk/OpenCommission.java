@@ -15,7 +15,8 @@ import saddlebar.model.commission.Window;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
-import saddlebar.ui.scene.ArtworkShelf;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.ColourShelf;
 
 /** A commission that lies open on the desk. Windows are loaded when they are first asked for. */
 public final class OpenCommission {
@@ -23,6 +24,7 @@ public final class OpenCommission {
     private final Optional<String> readOnlyBecause;
     private final Edits edits;
     private final ArtworkShelf shelf;
+    private final ColourShelf colours = new ColourShelf();
 
     private OpenCommission(CommissionFolder folder, Optional<String> readOnlyBecause, IOperationHistory history) {
         this.folder = folder;
@@ -68,6 +70,11 @@ public final class OpenCommission {
 
     public ArtworkShelf shelf() {
         return shelf;
+    }
+
+    /** The spectra of its glasses and paints. */
+    public ColourShelf colours() {
+        return colours;
     }
 
     /** Why nothing can be changed, if so. */
