@@ -61,7 +61,7 @@ import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.dots.DotsView;
 import saddlebar.ui.dots.StencilBits;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 import saddlebar.ui.easel.PieceWalk;
 import saddlebar.ui.make.BringChoice;
 import saddlebar.ui.make.Bringer;

@@ -16,6 +16,8 @@ import saddlebar.model.problem.LockedException;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.UnsavedWork;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.ColourShelf;
 import saddlebar.ui.scene.ArtworkShelf;
 
 /** A commission that lies open on the desk. Windows are loaded when they are first asked for. */
@@ -24,6 +26,7 @@ public final class OpenCommission {
     private final Optional<String> readOnlyBecause;
     private final Edits edits;
     private final ArtworkShelf shelf;
+    private final ColourShelf colours = new ColourShelf();
 
     private OpenCommission(CommissionFolder folder, Optional<String> readOnlyBecause, IOperationHistory history) {
         this.folder = folder;
@@ -69,6 +72,11 @@ public final class OpenCommission {
 
     public ArtworkShelf shelf() {
         return shelf;
+    }
+
+    /** The spectra of its glasses and paints. */
+    public ColourShelf colours() {
+        return colours;
     }
 
     /** Why nothing can be changed, if so. */

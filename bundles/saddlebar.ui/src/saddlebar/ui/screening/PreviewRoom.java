@@ -17,8 +17,8 @@ import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.ToneTable;
 import saddlebar.ui.dots.StencilBits;
-import saddlebar.ui.scene.ArtworkShelf;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /**
  * Screens a small part of a layer as its recipe now says. The grays it needs are kept, so that a change of the recipe costs no look into the drawing.
