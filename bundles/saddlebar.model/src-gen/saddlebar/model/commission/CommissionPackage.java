@@ -1452,13 +1452,22 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__SUPPLIER = NAMED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Sheets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__SHEETS = NAMED_FEATURE_COUNT + 15;
+
+	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 16;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -1470,6 +1479,197 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.StockSheetImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+	 * @generated
+	 */
+	int STOCK_SHEET = 12;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Glass</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GLASS = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__WIDTH_MM = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Height Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__HEIGHT_MM = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OUTLINE = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Grain Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GRAIN_DEG = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Offcut</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OFFCUT = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Cut From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__CUT_FROM = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Used Up</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__USED_UP = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Flaws</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__FLAWS = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of structural features of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of operations of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.GlassFlawImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+	 * @generated
+	 */
+	int GLASS_FLAW = 13;
+
+	/**
+	 * The feature id for the '<em><b>Sheet</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__SHEET = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__OUTLINE = 2;
+
+	/**
+	 * The number of structural features of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_FEATURE_COUNT = 3;
+
+	/**
+	 * The number of operations of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -1477,7 +1677,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinStock()
 	 * @generated
 	 */
-	int JOIN_STOCK = 12;
+	int JOIN_STOCK = 14;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1613,7 +1813,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSolderStock()
 	 * @generated
 	 */
-	int SOLDER_STOCK = 13;
+	int SOLDER_STOCK = 15;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1722,7 +1922,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getBarStock()
 	 * @generated
 	 */
-	int BAR_STOCK = 14;
+	int BAR_STOCK = 16;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1831,7 +2031,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getKiln()
 	 * @generated
 	 */
-	int KILN = 15;
+	int KILN = 17;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -1976,7 +2176,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiringSchedule()
 	 * @generated
 	 */
-	int FIRING_SCHEDULE = 16;
+	int FIRING_SCHEDULE = 18;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2067,7 +2267,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiringSegment()
 	 * @generated
 	 */
-	int FIRING_SEGMENT = 17;
+	int FIRING_SEGMENT = 19;
 
 	/**
 	 * The feature id for the '<em><b>Schedule</b></em>' container reference.
@@ -2158,7 +2358,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPriceBook()
 	 * @generated
 	 */
-	int PRICE_BOOK = 18;
+	int PRICE_BOOK = 20;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2258,7 +2458,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPriceItem()
 	 * @generated
 	 */
-	int PRICE_ITEM = 19;
+	int PRICE_ITEM = 21;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2349,7 +2549,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrinter()
 	 * @generated
 	 */
-	int PRINTER = 20;
+	int PRINTER = 22;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2458,7 +2658,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetStock()
 	 * @generated
 	 */
-	int SHEET_STOCK = 21;
+	int SHEET_STOCK = 23;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2558,7 +2758,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneCalibration()
 	 * @generated
 	 */
-	int TONE_CALIBRATION = 22;
+	int TONE_CALIBRATION = 24;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2712,7 +2912,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonePoint()
 	 * @generated
 	 */
-	int TONE_POINT = 23;
+	int TONE_POINT = 25;
 
 	/**
 	 * The feature id for the '<em><b>Calibration</b></em>' container reference.
@@ -2767,7 +2967,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getProcessSetting()
 	 * @generated
 	 */
-	int PROCESS_SETTING = 24;
+	int PROCESS_SETTING = 26;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2894,7 +3094,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPerson()
 	 * @generated
 	 */
-	int PERSON = 25;
+	int PERSON = 27;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -2976,7 +3176,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSupplier()
 	 * @generated
 	 */
-	int SUPPLIER = 26;
+	int SUPPLIER = 28;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3067,7 +3267,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCommission()
 	 * @generated
 	 */
-	int COMMISSION = 27;
+	int COMMISSION = 29;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3257,7 +3457,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getClient()
 	 * @generated
 	 */
-	int CLIENT = 28;
+	int CLIENT = 30;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3339,7 +3539,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSite()
 	 * @generated
 	 */
-	int SITE = 29;
+	int SITE = 31;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3421,7 +3621,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMilestone()
 	 * @generated
 	 */
-	int MILESTONE = 30;
+	int MILESTONE = 32;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3503,7 +3703,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuote()
 	 * @generated
 	 */
-	int QUOTE = 31;
+	int QUOTE = 33;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3630,7 +3830,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteLine()
 	 * @generated
 	 */
-	int QUOTE_LINE = 32;
+	int QUOTE_LINE = 34;
 
 	/**
 	 * The feature id for the '<em><b>Quote</b></em>' container reference.
@@ -3730,7 +3930,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproval()
 	 * @generated
 	 */
-	int APPROVAL = 33;
+	int APPROVAL = 35;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3830,7 +4030,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheet()
 	 * @generated
 	 */
-	int SHEET = 34;
+	int SHEET = 36;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -3975,7 +4175,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPlacement()
 	 * @generated
 	 */
-	int PLACEMENT = 35;
+	int PLACEMENT = 37;
 
 	/**
 	 * The feature id for the '<em><b>Sheet</b></em>' container reference.
@@ -4048,7 +4248,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getWindow()
 	 * @generated
 	 */
-	int WINDOW = 36;
+	int WINDOW = 38;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4166,7 +4366,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpening()
 	 * @generated
 	 */
-	int OPENING = 37;
+	int OPENING = 39;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4302,7 +4502,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getColourway()
 	 * @generated
 	 */
-	int COLOURWAY = 38;
+	int COLOURWAY = 40;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4393,7 +4593,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassChoice()
 	 * @generated
 	 */
-	int GLASS_CHOICE = 39;
+	int GLASS_CHOICE = 41;
 
 	/**
 	 * The feature id for the '<em><b>Colourway</b></em>' container reference.
@@ -4448,7 +4648,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPanel()
 	 * @generated
 	 */
-	int PANEL = 40;
+	int PANEL = 42;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4602,7 +4802,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkReference()
 	 * @generated
 	 */
-	int ARTWORK_REFERENCE = 41;
+	int ARTWORK_REFERENCE = 43;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4729,7 +4929,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRoleAssignment()
 	 * @generated
 	 */
-	int ROLE_ASSIGNMENT = 42;
+	int ROLE_ASSIGNMENT = 44;
 
 	/**
 	 * The feature id for the '<em><b>Artwork</b></em>' container reference.
@@ -4784,7 +4984,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiece()
 	 * @generated
 	 */
-	int PIECE = 43;
+	int PIECE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -4974,7 +5174,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDesignLayer()
 	 * @generated
 	 */
-	int DESIGN_LAYER = 44;
+	int DESIGN_LAYER = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5182,7 +5382,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilRecipe()
 	 * @generated
 	 */
-	int STENCIL_RECIPE = 45;
+	int STENCIL_RECIPE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Layer</b></em>' container reference.
@@ -5390,7 +5590,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencil()
 	 * @generated
 	 */
-	int STENCIL = 46;
+	int STENCIL = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5589,7 +5789,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilPiece()
 	 * @generated
 	 */
-	int STENCIL_PIECE = 47;
+	int STENCIL_PIECE = 49;
 
 	/**
 	 * The feature id for the '<em><b>Stencil</b></em>' container reference.
@@ -5680,7 +5880,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSetting()
 	 * @generated
 	 */
-	int SETTING = 48;
+	int SETTING = 50;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -5726,7 +5926,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingRecord()
 	 * @generated
 	 */
-	int MAKING_RECORD = 49;
+	int MAKING_RECORD = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5862,7 +6062,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkBrought()
 	 * @generated
 	 */
-	int ARTWORK_BROUGHT = 50;
+	int ARTWORK_BROUGHT = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6052,7 +6252,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiecesMade()
 	 * @generated
 	 */
-	int PIECES_MADE = 51;
+	int PIECES_MADE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6242,7 +6442,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilMade()
 	 * @generated
 	 */
-	int STENCIL_MADE = 52;
+	int STENCIL_MADE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6495,7 +6695,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMade()
 	 * @generated
 	 */
-	int SHEET_MADE = 53;
+	int SHEET_MADE = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6685,7 +6885,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDocumentMade()
 	 * @generated
 	 */
-	int DOCUMENT_MADE = 54;
+	int DOCUMENT_MADE = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6839,7 +7039,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getScreenLoad()
 	 * @generated
 	 */
-	int SCREEN_LOAD = 55;
+	int SCREEN_LOAD = 57;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7038,7 +7238,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getReclaim()
 	 * @generated
 	 */
-	int RECLAIM = 56;
+	int RECLAIM = 58;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7201,7 +7401,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintMix()
 	 * @generated
 	 */
-	int PAINT_MIX = 57;
+	int PAINT_MIX = 59;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7391,7 +7591,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrintRun()
 	 * @generated
 	 */
-	int PRINT_RUN = 58;
+	int PRINT_RUN = 60;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7617,7 +7817,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiring()
 	 * @generated
 	 */
-	int FIRING = 59;
+	int FIRING = 61;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7834,7 +8034,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRunSegment()
 	 * @generated
 	 */
-	int RUN_SEGMENT = 60;
+	int RUN_SEGMENT = 62;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -7907,7 +8107,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getShelfPlace()
 	 * @generated
 	 */
-	int SHELF_PLACE = 61;
+	int SHELF_PLACE = 63;
 
 	/**
 	 * The feature id for the '<em><b>Window Id</b></em>' attribute.
@@ -8007,7 +8207,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 62;
+	int GLAZING = 64;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8188,7 +8388,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 63;
+	int FIXING = 65;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8351,7 +8551,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDefect()
 	 * @generated
 	 */
-	int DEFECT = 64;
+	int DEFECT = 66;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8586,7 +8786,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRemake()
 	 * @generated
 	 */
-	int REMAKE = 65;
+	int REMAKE = 67;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8767,7 +8967,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getNote()
 	 * @generated
 	 */
-	int NOTE = 66;
+	int NOTE = 68;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8921,7 +9121,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCostLine()
 	 * @generated
 	 */
-	int COST_LINE = 67;
+	int COST_LINE = 69;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9138,7 +9338,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockMove()
 	 * @generated
 	 */
-	int STOCK_MOVE = 68;
+	int STOCK_MOVE = 70;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9310,7 +9510,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproved()
 	 * @generated
 	 */
-	int APPROVED = 69;
+	int APPROVED = 71;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9473,7 +9673,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOtherRecord()
 	 * @generated
 	 */
-	int OTHER_RECORD = 70;
+	int OTHER_RECORD = 72;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9609,7 +9809,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getUnitSystem()
 	 * @generated
 	 */
-	int UNIT_SYSTEM = 71;
+	int UNIT_SYSTEM = 73;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.LayerRole <em>Layer Role</em>}' enum.
@@ -9619,7 +9819,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getLayerRole()
 	 * @generated
 	 */
-	int LAYER_ROLE = 72;
+	int LAYER_ROLE = 74;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Face <em>Face</em>}' enum.
@@ -9629,7 +9829,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFace()
 	 * @generated
 	 */
-	int FACE = 73;
+	int FACE = 75;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MakingState <em>Making State</em>}' enum.
@@ -9639,7 +9839,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingState()
 	 * @generated
 	 */
-	int MAKING_STATE = 74;
+	int MAKING_STATE = 76;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.JoinKind <em>Join Kind</em>}' enum.
@@ -9649,7 +9849,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinKind()
 	 * @generated
 	 */
-	int JOIN_KIND = 75;
+	int JOIN_KIND = 77;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.OpeningKind <em>Opening Kind</em>}' enum.
@@ -9659,7 +9859,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 76;
+	int OPENING_KIND = 78;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.PaintKind <em>Paint Kind</em>}' enum.
@@ -9669,7 +9869,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintKind()
 	 * @generated
 	 */
-	int PAINT_KIND = 77;
+	int PAINT_KIND = 79;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MediumBase <em>Medium Base</em>}' enum.
@@ -9679,7 +9879,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMediumBase()
 	 * @generated
 	 */
-	int MEDIUM_BASE = 78;
+	int MEDIUM_BASE = 80;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SheetMaterial <em>Sheet Material</em>}' enum.
@@ -9689,7 +9889,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMaterial()
 	 * @generated
 	 */
-	int SHEET_MATERIAL = 79;
+	int SHEET_MATERIAL = 81;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.TonerSide <em>Toner Side</em>}' enum.
@@ -9699,7 +9899,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonerSide()
 	 * @generated
 	 */
-	int TONER_SIDE = 80;
+	int TONER_SIDE = 82;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SightLineRule <em>Sight Line Rule</em>}' enum.
@@ -9709,7 +9909,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSightLineRule()
 	 * @generated
 	 */
-	int SIGHT_LINE_RULE = 81;
+	int SIGHT_LINE_RULE = 83;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.ToneMode <em>Tone Mode</em>}' enum.
@@ -9719,7 +9919,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneMode()
 	 * @generated
 	 */
-	int TONE_MODE = 82;
+	int TONE_MODE = 84;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MirrorRule <em>Mirror Rule</em>}' enum.
@@ -9729,7 +9929,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMirrorRule()
 	 * @generated
 	 */
-	int MIRROR_RULE = 83;
+	int MIRROR_RULE = 85;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.EndRule <em>End Rule</em>}' enum.
@@ -9739,7 +9939,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getEndRule()
 	 * @generated
 	 */
-	int END_RULE = 84;
+	int END_RULE = 86;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.
@@ -9749,7 +9949,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteState()
 	 * @generated
 	 */
-	int QUOTE_STATE = 85;
+	int QUOTE_STATE = 87;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Disposition <em>Disposition</em>}' enum.
@@ -9759,7 +9959,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDisposition()
 	 * @generated
 	 */
-	int DISPOSITION = 86;
+	int DISPOSITION = 88;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -9769,7 +9969,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 87;
+	int MOMENT = 89;
 
 	/**
 	 * The meta object id for the '<em>Day</em>' data type.
@@ -9779,7 +9979,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDay()
 	 * @generated
 	 */
-	int DAY = 88;
+	int DAY = 90;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -9789,7 +9989,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 89;
+	int OUTLINE = 91;
 
 
 	/**
@@ -10912,6 +11112,169 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getGlassStock_Supplier();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sheets</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getSheets()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EReference getGlassStock_Sheets();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.StockSheet <em>Stock Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stock Sheet</em>'.
+	 * @see saddlebar.model.commission.StockSheet
+	 * @generated
+	 */
+	EClass getStockSheet();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Glass</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGlass()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Glass();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getWidthMm <em>Width Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getWidthMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_WidthMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getHeightMm <em>Height Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getHeightMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_HeightMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getOutline()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Outline();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getGrainDeg <em>Grain Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Grain Deg</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGrainDeg()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_GrainDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isOffcut <em>Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Offcut</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isOffcut()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Offcut();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getCutFrom <em>Cut From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cut From</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getCutFrom()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_CutFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isUsedUp <em>Used Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Used Up</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isUsedUp()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_UsedUp();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.StockSheet#getFlaws <em>Flaws</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Flaws</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getFlaws()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Flaws();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.GlassFlaw <em>Glass Flaw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Glass Flaw</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw
+	 * @generated
+	 */
+	EClass getGlassFlaw();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.GlassFlaw#getSheet <em>Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Sheet</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getSheet()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EReference getGlassFlaw_Sheet();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getKind()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getOutline()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Outline();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinStock <em>Join Stock</em>}'.
@@ -17241,6 +17604,130 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference GLASS_STOCK__SUPPLIER = eINSTANCE.getGlassStock_Supplier();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_STOCK__SHEETS = eINSTANCE.getGlassStock_Sheets();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.StockSheetImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+		 * @generated
+		 */
+		EClass STOCK_SHEET = eINSTANCE.getStockSheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__GLASS = eINSTANCE.getStockSheet_Glass();
+
+		/**
+		 * The meta object literal for the '<em><b>Width Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__WIDTH_MM = eINSTANCE.getStockSheet_WidthMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Height Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__HEIGHT_MM = eINSTANCE.getStockSheet_HeightMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OUTLINE = eINSTANCE.getStockSheet_Outline();
+
+		/**
+		 * The meta object literal for the '<em><b>Grain Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__GRAIN_DEG = eINSTANCE.getStockSheet_GrainDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Offcut</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OFFCUT = eINSTANCE.getStockSheet_Offcut();
+
+		/**
+		 * The meta object literal for the '<em><b>Cut From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__CUT_FROM = eINSTANCE.getStockSheet_CutFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Used Up</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__USED_UP = eINSTANCE.getStockSheet_UsedUp();
+
+		/**
+		 * The meta object literal for the '<em><b>Flaws</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__FLAWS = eINSTANCE.getStockSheet_Flaws();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.GlassFlawImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+		 * @generated
+		 */
+		EClass GLASS_FLAW = eINSTANCE.getGlassFlaw();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_FLAW__SHEET = eINSTANCE.getGlassFlaw_Sheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__KIND = eINSTANCE.getGlassFlaw_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__OUTLINE = eINSTANCE.getGlassFlaw_Outline();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.

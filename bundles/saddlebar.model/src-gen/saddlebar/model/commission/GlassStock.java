@@ -4,6 +4,7 @@
 package saddlebar.model.commission;
 
 import java.math.BigDecimal;
+import org.eclipse.emf.common.util.EList;
 
 /**
  * <!-- begin-user-doc -->
@@ -33,6 +34,7 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
@@ -388,5 +390,22 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setSupplier(Supplier value);
+
+	/**
+	 * Returns the value of the '<em><b>Sheets</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.StockSheet}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sheets and off-cuts at hand, each by itself; those used up are kept because records name them.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sheets</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Sheets()
+	 * @see saddlebar.model.commission.StockSheet#getGlass
+	 * @model opposite="glass" containment="true"
+	 * @generated
+	 */
+	EList<StockSheet> getSheets();
 
 } // GlassStock

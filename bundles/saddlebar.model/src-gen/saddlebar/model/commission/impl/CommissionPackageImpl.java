@@ -41,6 +41,7 @@ import saddlebar.model.commission.FiringSchedule;
 import saddlebar.model.commission.FiringSegment;
 import saddlebar.model.commission.Fixing;
 import saddlebar.model.commission.GlassChoice;
+import saddlebar.model.commission.GlassFlaw;
 import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.Glazing;
 import saddlebar.model.commission.Identified;
@@ -99,6 +100,7 @@ import saddlebar.model.commission.StencilMade;
 import saddlebar.model.commission.StencilPiece;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.StockMove;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 import saddlebar.model.commission.ToneCalibration;
@@ -198,6 +200,20 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EClass glassStockEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stockSheetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass glassFlawEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1833,6 +1849,156 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getGlassStock_Supplier() {
 		return (EReference)glassStockEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassStock_Sheets() {
+		return (EReference)glassStockEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getStockSheet() {
+		return stockSheetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Glass() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_WidthMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_HeightMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Outline() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_GrainDeg() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Offcut() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_CutFrom() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_UsedUp() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Flaws() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGlassFlaw() {
+		return glassFlawEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassFlaw_Sheet() {
+		return (EReference)glassFlawEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Kind() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Outline() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(2);
 	}
 
 	/**
@@ -6998,6 +7164,23 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__PRICE_PER_M2);
 		createEAttribute(glassStockEClass, GLASS_STOCK__SOURCE);
 		createEReference(glassStockEClass, GLASS_STOCK__SUPPLIER);
+		createEReference(glassStockEClass, GLASS_STOCK__SHEETS);
+
+		stockSheetEClass = createEClass(STOCK_SHEET);
+		createEReference(stockSheetEClass, STOCK_SHEET__GLASS);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__WIDTH_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__HEIGHT_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OUTLINE);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__GRAIN_DEG);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OFFCUT);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__CUT_FROM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__USED_UP);
+		createEReference(stockSheetEClass, STOCK_SHEET__FLAWS);
+
+		glassFlawEClass = createEClass(GLASS_FLAW);
+		createEReference(glassFlawEClass, GLASS_FLAW__SHEET);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__KIND);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__OUTLINE);
 
 		joinStockEClass = createEClass(JOIN_STOCK);
 		createEReference(joinStockEClass, JOIN_STOCK__STUDIO);
@@ -7603,6 +7786,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		paintLotEClass.getESuperTypes().add(this.getNamed());
 		mediumEClass.getESuperTypes().add(this.getNamed());
 		glassStockEClass.getESuperTypes().add(this.getNamed());
+		stockSheetEClass.getESuperTypes().add(this.getNamed());
 		joinStockEClass.getESuperTypes().add(this.getNamed());
 		solderStockEClass.getESuperTypes().add(this.getNamed());
 		barStockEClass.getESuperTypes().add(this.getNamed());
@@ -7766,6 +7950,23 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_PricePerM2(), ecorePackage.getEBigDecimal(), "pricePerM2", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getGlassStock_Supplier(), this.getSupplier(), this.getSupplier_Glass(), "supplier", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGlassStock_Sheets(), this.getStockSheet(), this.getStockSheet_Glass(), "sheets", null, 0, -1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(stockSheetEClass, StockSheet.class, "StockSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getStockSheet_Glass(), this.getGlassStock(), this.getGlassStock_Sheets(), "glass", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_HeightMm(), ecorePackage.getEDouble(), "heightMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Outline(), this.getOutline(), "outline", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_GrainDeg(), ecorePackage.getEDouble(), "grainDeg", "90", 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Offcut(), ecorePackage.getEBoolean(), "offcut", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_CutFrom(), ecorePackage.getEString(), "cutFrom", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_UsedUp(), ecorePackage.getEBoolean(), "usedUp", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStockSheet_Flaws(), this.getGlassFlaw(), this.getGlassFlaw_Sheet(), "flaws", null, 0, -1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(glassFlawEClass, GlassFlaw.class, "GlassFlaw", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getGlassFlaw_Sheet(), this.getStockSheet(), this.getStockSheet_Flaws(), "sheet", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Outline(), this.getOutline(), "outline", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinStockEClass, JoinStock.class, "JoinStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinStock_Studio(), this.getStudio(), this.getStudio_Joins(), "studio", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);

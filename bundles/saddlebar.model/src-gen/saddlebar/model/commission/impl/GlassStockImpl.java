@@ -5,18 +5,23 @@ package saddlebar.model.commission.impl;
 
 import java.math.BigDecimal;
 
+import java.util.Collection;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentWithInverseEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import org.eclipse.emf.ecore.util.InternalEList;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.GlassStock;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 
@@ -43,6 +48,7 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSheets <em>Sheets</em>}</li>
  * </ul>
  *
  * @generated
@@ -317,6 +323,16 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Supplier supplier;
+
+	/**
+	 * The cached value of the '{@link #getSheets() <em>Sheets</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSheets()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StockSheet> sheets;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -747,6 +763,20 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public EList<StockSheet> getSheets() {
+		if (sheets == null) {
+			sheets = new EObjectContainmentWithInverseEList<StockSheet>(StockSheet.class, this, CommissionPackage.GLASS_STOCK__SHEETS, CommissionPackage.STOCK_SHEET__GLASS);
+		}
+		return sheets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.GLASS_STOCK__STUDIO:
@@ -757,6 +787,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				if (supplier != null)
 					msgs = ((InternalEObject)supplier).eInverseRemove(this, CommissionPackage.SUPPLIER__GLASS, Supplier.class, msgs);
 				return basicSetSupplier((Supplier)otherEnd, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getSheets()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -773,6 +805,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return basicSetStudio(null, msgs);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return basicSetSupplier(null, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<?>)getSheets()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -830,6 +864,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				if (resolve) return getSupplier();
 				return basicGetSupplier();
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return getSheets();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -839,6 +875,7 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -886,6 +923,10 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				getSheets().addAll((Collection<? extends StockSheet>)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -944,6 +985,9 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)null);
 				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -986,6 +1030,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return supplier != null;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return sheets != null && !sheets.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
