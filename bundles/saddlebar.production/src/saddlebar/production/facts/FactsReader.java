@@ -101,7 +101,8 @@ public final class FactsReader {
 
     private WindowFacts window(Window window) {
         List<PanelFacts> panels = window.getPanels().stream().map(panel -> panel(window, panel)).toList();
-        return new WindowFacts(window.getId(), window.getName(), orElse(window.getTitle(), ""), panels);
+        return new WindowFacts(window.getId(), window.getName(), orElse(window.getTitle(), ""), panels,
+                window.getOpening() != null && window.getOpening().isInDoor());
     }
 
     private PanelFacts panel(Window window, Panel panel) {

@@ -75,6 +75,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.PAINT_LOT: return createPaintLot();
 			case CommissionPackage.MEDIUM: return createMedium();
 			case CommissionPackage.GLASS_STOCK: return createGlassStock();
+			case CommissionPackage.STOCK_SHEET: return createStockSheet();
+			case CommissionPackage.GLASS_FLAW: return createGlassFlaw();
 			case CommissionPackage.JOIN_STOCK: return createJoinStock();
 			case CommissionPackage.SOLDER_STOCK: return createSolderStock();
 			case CommissionPackage.BAR_STOCK: return createBarStock();
@@ -348,6 +350,28 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	public GlassStock createGlassStock() {
 		GlassStockImpl glassStock = new GlassStockImpl();
 		return glassStock;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StockSheet createStockSheet() {
+		StockSheetImpl stockSheet = new StockSheetImpl();
+		return stockSheet;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public GlassFlaw createGlassFlaw() {
+		GlassFlawImpl glassFlaw = new GlassFlawImpl();
+		return glassFlaw;
 	}
 
 	/**

@@ -119,6 +119,14 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createGlassStockAdapter();
 			}
 			@Override
+			public Adapter caseStockSheet(StockSheet object) {
+				return createStockSheetAdapter();
+			}
+			@Override
+			public Adapter caseGlassFlaw(GlassFlaw object) {
+				return createGlassFlawAdapter();
+			}
+			@Override
 			public Adapter caseJoinStock(JoinStock object) {
 				return createJoinStockAdapter();
 			}
@@ -539,6 +547,34 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createGlassStockAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.StockSheet <em>Stock Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.StockSheet
+	 * @generated
+	 */
+	public Adapter createStockSheetAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.GlassFlaw <em>Glass Flaw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.GlassFlaw
+	 * @generated
+	 */
+	public Adapter createGlassFlawAdapter() {
 		return null;
 	}
 

@@ -160,6 +160,20 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case CommissionPackage.STOCK_SHEET: {
+				StockSheet stockSheet = (StockSheet)theEObject;
+				T result = caseStockSheet(stockSheet);
+				if (result == null) result = caseNamed(stockSheet);
+				if (result == null) result = caseIdentified(stockSheet);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.GLASS_FLAW: {
+				GlassFlaw glassFlaw = (GlassFlaw)theEObject;
+				T result = caseGlassFlaw(glassFlaw);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case CommissionPackage.JOIN_STOCK: {
 				JoinStock joinStock = (JoinStock)theEObject;
 				T result = caseJoinStock(joinStock);
@@ -762,6 +776,36 @@ public class CommissionSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseGlassStock(GlassStock object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Stock Sheet</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Stock Sheet</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseStockSheet(StockSheet object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Glass Flaw</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Glass Flaw</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseGlassFlaw(GlassFlaw object) {
 		return null;
 	}
 
