@@ -4875,13 +4875,49 @@ public interface CommissionPackage extends EPackage {
 	int ARTWORK_REFERENCE__ROLES = IDENTIFIED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__PAGE = IDENTIFIED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Roles Confirmed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__ROLES_CONFIRMED = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Glass Layers</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__GLASS_LAYERS = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Unused Layers</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__UNUSED_LAYERS = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Artwork Reference</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARTWORK_REFERENCE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 10;
+	int ARTWORK_REFERENCE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Artwork Reference</em>' class.
@@ -13849,6 +13885,50 @@ public interface CommissionPackage extends EPackage {
 	EReference getArtworkReference_Roles();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ArtworkReference#getPage <em>Page</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Page</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getPage()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_Page();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ArtworkReference#isRolesConfirmed <em>Roles Confirmed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Roles Confirmed</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#isRolesConfirmed()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_RolesConfirmed();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.ArtworkReference#getGlassLayers <em>Glass Layers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Glass Layers</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getGlassLayers()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_GlassLayers();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.ArtworkReference#getUnusedLayers <em>Unused Layers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Unused Layers</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getUnusedLayers()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_UnusedLayers();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.RoleAssignment <em>Role Assignment</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -19713,6 +19793,38 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference ARTWORK_REFERENCE__ROLES = eINSTANCE.getArtworkReference_Roles();
+
+		/**
+		 * The meta object literal for the '<em><b>Page</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__PAGE = eINSTANCE.getArtworkReference_Page();
+
+		/**
+		 * The meta object literal for the '<em><b>Roles Confirmed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__ROLES_CONFIRMED = eINSTANCE.getArtworkReference_RolesConfirmed();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass Layers</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__GLASS_LAYERS = eINSTANCE.getArtworkReference_GlassLayers();
+
+		/**
+		 * The meta object literal for the '<em><b>Unused Layers</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__UNUSED_LAYERS = eINSTANCE.getArtworkReference_UnusedLayers();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.RoleAssignmentImpl <em>Role Assignment</em>}' class.

@@ -4381,6 +4381,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getArtworkReference_Page() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_RolesConfirmed() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_GlassLayers() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_UnusedLayers() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getRoleAssignment() {
 		return roleAssignmentEClass;
 	}
@@ -7472,6 +7512,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__HEIGHT_MM);
 		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__SCALE);
 		createEReference(artworkReferenceEClass, ARTWORK_REFERENCE__ROLES);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__PAGE);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__ROLES_CONFIRMED);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__GLASS_LAYERS);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__UNUSED_LAYERS);
 
 		roleAssignmentEClass = createEClass(ROLE_ASSIGNMENT);
 		createEReference(roleAssignmentEClass, ROLE_ASSIGNMENT__ARTWORK);
@@ -8259,6 +8303,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getArtworkReference_HeightMm(), ecorePackage.getEDouble(), "heightMm", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getArtworkReference_Scale(), ecorePackage.getEDouble(), "scale", "1", 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArtworkReference_Roles(), this.getRoleAssignment(), this.getRoleAssignment_Artwork(), "roles", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_Page(), ecorePackage.getEInt(), "page", "1", 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_RolesConfirmed(), ecorePackage.getEBoolean(), "rolesConfirmed", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_GlassLayers(), ecorePackage.getEString(), "glassLayers", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_UnusedLayers(), ecorePackage.getEString(), "unusedLayers", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(roleAssignmentEClass, RoleAssignment.class, "RoleAssignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getRoleAssignment_Artwork(), this.getArtworkReference(), this.getArtworkReference_Roles(), "artwork", null, 0, 1, RoleAssignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
