@@ -437,6 +437,15 @@ public interface CommissionFactory extends EFactory {
 	StencilRecipe createStencilRecipe();
 
 	/**
+	 * Returns a new object of class '<em>Mended Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mended Place</em>'.
+	 * @generated
+	 */
+	MendedPlace createMendedPlace();
+
+	/**
 	 * Returns a new object of class '<em>Stencil</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

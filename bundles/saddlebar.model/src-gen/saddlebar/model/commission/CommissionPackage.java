@@ -2550,13 +2550,49 @@ public interface CommissionPackage extends EPackage {
 	int PRINTER__SOURCE = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Skew</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__SKEW = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Measured</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__MEASURED = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Band Periods Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__BAND_PERIODS_MM = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Solid Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__SOLID_TRANSMITTANCE = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Printer</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PRINTER_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int PRINTER_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Printer</em>' class.
@@ -2804,13 +2840,31 @@ public interface CommissionPackage extends EPackage {
 	int TONE_CALIBRATION__POINTS = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Superseded By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TONE_CALIBRATION__SUPERSEDED_BY = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Yule Nielsen</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TONE_CALIBRATION__YULE_NIELSEN = NAMED_FEATURE_COUNT + 12;
+
+	/**
 	 * The number of structural features of the '<em>Tone Calibration</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TONE_CALIBRATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int TONE_CALIBRATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of operations of the '<em>Tone Calibration</em>' class.
@@ -5572,13 +5626,85 @@ public interface CommissionPackage extends EPackage {
 	int STENCIL_RECIPE__BRIDGE_MM = 19;
 
 	/**
+	 * The feature id for the '<em><b>Course</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__COURSE = 20;
+
+	/**
+	 * The feature id for the '<em><b>Course Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__COURSE_LAYER = 21;
+
+	/**
+	 * The feature id for the '<em><b>Noise Side</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__NOISE_SIDE = 22;
+
+	/**
+	 * The feature id for the '<em><b>Clump</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__CLUMP = 23;
+
+	/**
+	 * The feature id for the '<em><b>Supercell</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__SUPERCELL = 24;
+
+	/**
+	 * The feature id for the '<em><b>Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__CURVE = 25;
+
+	/**
+	 * The feature id for the '<em><b>Trap Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__TRAP_MM = 26;
+
+	/**
+	 * The feature id for the '<em><b>Mends</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__MENDS = 27;
+
+	/**
 	 * The number of structural features of the '<em>Stencil Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STENCIL_RECIPE_FEATURE_COUNT = 20;
+	int STENCIL_RECIPE_FEATURE_COUNT = 28;
 
 	/**
 	 * The number of operations of the '<em>Stencil Recipe</em>' class.
@@ -5590,6 +5716,79 @@ public interface CommissionPackage extends EPackage {
 	int STENCIL_RECIPE_OPERATION_COUNT = 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.MendedPlaceImpl <em>Mended Place</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.MendedPlaceImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendedPlace()
+	 * @generated
+	 */
+	int MENDED_PLACE = 46;
+
+	/**
+	 * The feature id for the '<em><b>Recipe</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__RECIPE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__XMM = 2;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__YMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__WIDTH_MM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5597,7 +5796,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencil()
 	 * @generated
 	 */
-	int STENCIL = 46;
+	int STENCIL = 47;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5796,7 +5995,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilPiece()
 	 * @generated
 	 */
-	int STENCIL_PIECE = 47;
+	int STENCIL_PIECE = 48;
 
 	/**
 	 * The feature id for the '<em><b>Stencil</b></em>' container reference.
@@ -5887,7 +6086,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSetting()
 	 * @generated
 	 */
-	int SETTING = 48;
+	int SETTING = 49;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -5933,7 +6132,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingRecord()
 	 * @generated
 	 */
-	int MAKING_RECORD = 49;
+	int MAKING_RECORD = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6069,7 +6268,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkBrought()
 	 * @generated
 	 */
-	int ARTWORK_BROUGHT = 50;
+	int ARTWORK_BROUGHT = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6259,7 +6458,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiecesMade()
 	 * @generated
 	 */
-	int PIECES_MADE = 51;
+	int PIECES_MADE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6449,7 +6648,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilMade()
 	 * @generated
 	 */
-	int STENCIL_MADE = 52;
+	int STENCIL_MADE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6702,7 +6901,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMade()
 	 * @generated
 	 */
-	int SHEET_MADE = 53;
+	int SHEET_MADE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6892,7 +7091,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDocumentMade()
 	 * @generated
 	 */
-	int DOCUMENT_MADE = 54;
+	int DOCUMENT_MADE = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7046,7 +7245,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getScreenLoad()
 	 * @generated
 	 */
-	int SCREEN_LOAD = 55;
+	int SCREEN_LOAD = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7245,7 +7444,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getReclaim()
 	 * @generated
 	 */
-	int RECLAIM = 56;
+	int RECLAIM = 57;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7408,7 +7607,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintMix()
 	 * @generated
 	 */
-	int PAINT_MIX = 57;
+	int PAINT_MIX = 58;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7598,7 +7797,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrintRun()
 	 * @generated
 	 */
-	int PRINT_RUN = 58;
+	int PRINT_RUN = 59;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7824,7 +8023,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiring()
 	 * @generated
 	 */
-	int FIRING = 59;
+	int FIRING = 60;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8041,7 +8240,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRunSegment()
 	 * @generated
 	 */
-	int RUN_SEGMENT = 60;
+	int RUN_SEGMENT = 61;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -8114,7 +8313,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getShelfPlace()
 	 * @generated
 	 */
-	int SHELF_PLACE = 61;
+	int SHELF_PLACE = 62;
 
 	/**
 	 * The feature id for the '<em><b>Window Id</b></em>' attribute.
@@ -8214,7 +8413,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 62;
+	int GLAZING = 63;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8395,7 +8594,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 63;
+	int FIXING = 64;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8558,7 +8757,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDefect()
 	 * @generated
 	 */
-	int DEFECT = 64;
+	int DEFECT = 65;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8793,7 +8992,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRemake()
 	 * @generated
 	 */
-	int REMAKE = 65;
+	int REMAKE = 66;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8974,7 +9173,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getNote()
 	 * @generated
 	 */
-	int NOTE = 66;
+	int NOTE = 67;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9128,7 +9327,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCostLine()
 	 * @generated
 	 */
-	int COST_LINE = 67;
+	int COST_LINE = 68;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9345,7 +9544,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockMove()
 	 * @generated
 	 */
-	int STOCK_MOVE = 68;
+	int STOCK_MOVE = 69;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9517,7 +9716,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproved()
 	 * @generated
 	 */
-	int APPROVED = 69;
+	int APPROVED = 70;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9680,7 +9879,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOtherRecord()
 	 * @generated
 	 */
-	int OTHER_RECORD = 70;
+	int OTHER_RECORD = 71;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9816,7 +10015,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getUnitSystem()
 	 * @generated
 	 */
-	int UNIT_SYSTEM = 71;
+	int UNIT_SYSTEM = 72;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.LayerRole <em>Layer Role</em>}' enum.
@@ -9826,7 +10025,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getLayerRole()
 	 * @generated
 	 */
-	int LAYER_ROLE = 72;
+	int LAYER_ROLE = 73;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Face <em>Face</em>}' enum.
@@ -9836,7 +10035,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFace()
 	 * @generated
 	 */
-	int FACE = 73;
+	int FACE = 74;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MakingState <em>Making State</em>}' enum.
@@ -9846,7 +10045,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingState()
 	 * @generated
 	 */
-	int MAKING_STATE = 74;
+	int MAKING_STATE = 75;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.JoinKind <em>Join Kind</em>}' enum.
@@ -9856,7 +10055,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinKind()
 	 * @generated
 	 */
-	int JOIN_KIND = 75;
+	int JOIN_KIND = 76;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.OpeningKind <em>Opening Kind</em>}' enum.
@@ -9866,7 +10065,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 76;
+	int OPENING_KIND = 77;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.PaintKind <em>Paint Kind</em>}' enum.
@@ -9876,7 +10075,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintKind()
 	 * @generated
 	 */
-	int PAINT_KIND = 77;
+	int PAINT_KIND = 78;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MediumBase <em>Medium Base</em>}' enum.
@@ -9886,7 +10085,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMediumBase()
 	 * @generated
 	 */
-	int MEDIUM_BASE = 78;
+	int MEDIUM_BASE = 79;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SheetMaterial <em>Sheet Material</em>}' enum.
@@ -9896,7 +10095,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMaterial()
 	 * @generated
 	 */
-	int SHEET_MATERIAL = 79;
+	int SHEET_MATERIAL = 80;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.TonerSide <em>Toner Side</em>}' enum.
@@ -9906,7 +10105,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonerSide()
 	 * @generated
 	 */
-	int TONER_SIDE = 80;
+	int TONER_SIDE = 81;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SightLineRule <em>Sight Line Rule</em>}' enum.
@@ -9916,7 +10115,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSightLineRule()
 	 * @generated
 	 */
-	int SIGHT_LINE_RULE = 81;
+	int SIGHT_LINE_RULE = 82;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.ToneMode <em>Tone Mode</em>}' enum.
@@ -9926,7 +10125,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneMode()
 	 * @generated
 	 */
-	int TONE_MODE = 82;
+	int TONE_MODE = 83;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MirrorRule <em>Mirror Rule</em>}' enum.
@@ -9936,7 +10135,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMirrorRule()
 	 * @generated
 	 */
-	int MIRROR_RULE = 83;
+	int MIRROR_RULE = 84;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.EndRule <em>End Rule</em>}' enum.
@@ -9946,7 +10145,17 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getEndRule()
 	 * @generated
 	 */
-	int END_RULE = 84;
+	int END_RULE = 85;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.MendKind
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendKind()
+	 * @generated
+	 */
+	int MEND_KIND = 86;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.
@@ -9956,7 +10165,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteState()
 	 * @generated
 	 */
-	int QUOTE_STATE = 85;
+	int QUOTE_STATE = 87;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Disposition <em>Disposition</em>}' enum.
@@ -9966,7 +10175,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDisposition()
 	 * @generated
 	 */
-	int DISPOSITION = 86;
+	int DISPOSITION = 88;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -9976,7 +10185,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 87;
+	int MOMENT = 89;
 
 	/**
 	 * The meta object id for the '<em>Day</em>' data type.
@@ -9986,7 +10195,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDay()
 	 * @generated
 	 */
-	int DAY = 88;
+	int DAY = 90;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -9996,7 +10205,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 89;
+	int OUTLINE = 91;
 
 
 	/**
@@ -12003,6 +12212,50 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getPrinter_Source();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getSkew <em>Skew</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Skew</em>'.
+	 * @see saddlebar.model.commission.Printer#getSkew()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_Skew();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getMeasured <em>Measured</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured</em>'.
+	 * @see saddlebar.model.commission.Printer#getMeasured()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_Measured();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Printer#getBandPeriodsMm <em>Band Periods Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Band Periods Mm</em>'.
+	 * @see saddlebar.model.commission.Printer#getBandPeriodsMm()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_BandPeriodsMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getSolidTransmittance <em>Solid Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Solid Transmittance</em>'.
+	 * @see saddlebar.model.commission.Printer#getSolidTransmittance()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_SolidTransmittance();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.SheetStock <em>Sheet Stock</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12197,6 +12450,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getToneCalibration_Points();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.ToneCalibration#getSupersededBy <em>Superseded By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Superseded By</em>'.
+	 * @see saddlebar.model.commission.ToneCalibration#getSupersededBy()
+	 * @see #getToneCalibration()
+	 * @generated
+	 */
+	EReference getToneCalibration_SupersededBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ToneCalibration#getYuleNielsen <em>Yule Nielsen</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Yule Nielsen</em>'.
+	 * @see saddlebar.model.commission.ToneCalibration#getYuleNielsen()
+	 * @see #getToneCalibration()
+	 * @generated
+	 */
+	EAttribute getToneCalibration_YuleNielsen();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.TonePoint <em>Tone Point</em>}'.
@@ -14596,6 +14871,159 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getStencilRecipe_BridgeMm();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCourse <em>Course</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Course</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCourse()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Course();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCourseLayer <em>Course Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Course Layer</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCourseLayer()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_CourseLayer();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getNoiseSide <em>Noise Side</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Noise Side</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getNoiseSide()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_NoiseSide();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getClump <em>Clump</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clump</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getClump()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Clump();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getSupercell <em>Supercell</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Supercell</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getSupercell()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Supercell();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCurve <em>Curve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Curve</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCurve()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Curve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getTrapMm <em>Trap Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Trap Mm</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getTrapMm()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_TrapMm();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.StencilRecipe#getMends <em>Mends</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Mends</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getMends()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EReference getStencilRecipe_Mends();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.MendedPlace <em>Mended Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mended Place</em>'.
+	 * @see saddlebar.model.commission.MendedPlace
+	 * @generated
+	 */
+	EClass getMendedPlace();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.MendedPlace#getRecipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Recipe</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getRecipe()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EReference getMendedPlace_Recipe();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getKind()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getXMm <em>XMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>XMm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getXMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_XMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getYMm <em>YMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>YMm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getYMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_YMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getWidthMm <em>Width Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width Mm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getWidthMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_WidthMm();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Stencil <em>Stencil</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -16770,6 +17198,16 @@ public interface CommissionPackage extends EPackage {
 	EEnum getEndRule();
 
 	/**
+	 * Returns the meta object for enum '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Mend Kind</em>'.
+	 * @see saddlebar.model.commission.MendKind
+	 * @generated
+	 */
+	EEnum getMendKind();
+
+	/**
 	 * Returns the meta object for enum '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -18369,6 +18807,38 @@ public interface CommissionPackage extends EPackage {
 		EAttribute PRINTER__SOURCE = eINSTANCE.getPrinter_Source();
 
 		/**
+		 * The meta object literal for the '<em><b>Skew</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__SKEW = eINSTANCE.getPrinter_Skew();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__MEASURED = eINSTANCE.getPrinter_Measured();
+
+		/**
+		 * The meta object literal for the '<em><b>Band Periods Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__BAND_PERIODS_MM = eINSTANCE.getPrinter_BandPeriodsMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Solid Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__SOLID_TRANSMITTANCE = eINSTANCE.getPrinter_SolidTransmittance();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.SheetStockImpl <em>Sheet Stock</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18515,6 +18985,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference TONE_CALIBRATION__POINTS = eINSTANCE.getToneCalibration_Points();
+
+		/**
+		 * The meta object literal for the '<em><b>Superseded By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TONE_CALIBRATION__SUPERSEDED_BY = eINSTANCE.getToneCalibration_SupersededBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Yule Nielsen</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TONE_CALIBRATION__YULE_NIELSEN = eINSTANCE.getToneCalibration_YuleNielsen();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.TonePointImpl <em>Tone Point</em>}' class.
@@ -20323,6 +20809,120 @@ public interface CommissionPackage extends EPackage {
 		EAttribute STENCIL_RECIPE__BRIDGE_MM = eINSTANCE.getStencilRecipe_BridgeMm();
 
 		/**
+		 * The meta object literal for the '<em><b>Course</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__COURSE = eINSTANCE.getStencilRecipe_Course();
+
+		/**
+		 * The meta object literal for the '<em><b>Course Layer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__COURSE_LAYER = eINSTANCE.getStencilRecipe_CourseLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>Noise Side</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__NOISE_SIDE = eINSTANCE.getStencilRecipe_NoiseSide();
+
+		/**
+		 * The meta object literal for the '<em><b>Clump</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__CLUMP = eINSTANCE.getStencilRecipe_Clump();
+
+		/**
+		 * The meta object literal for the '<em><b>Supercell</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__SUPERCELL = eINSTANCE.getStencilRecipe_Supercell();
+
+		/**
+		 * The meta object literal for the '<em><b>Curve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__CURVE = eINSTANCE.getStencilRecipe_Curve();
+
+		/**
+		 * The meta object literal for the '<em><b>Trap Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__TRAP_MM = eINSTANCE.getStencilRecipe_TrapMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Mends</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STENCIL_RECIPE__MENDS = eINSTANCE.getStencilRecipe_Mends();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.MendedPlaceImpl <em>Mended Place</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.MendedPlaceImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendedPlace()
+		 * @generated
+		 */
+		EClass MENDED_PLACE = eINSTANCE.getMendedPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Recipe</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MENDED_PLACE__RECIPE = eINSTANCE.getMendedPlace_Recipe();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__KIND = eINSTANCE.getMendedPlace_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__XMM = eINSTANCE.getMendedPlace_XMm();
+
+		/**
+		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__YMM = eINSTANCE.getMendedPlace_YMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Width Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__WIDTH_MM = eINSTANCE.getMendedPlace_WidthMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -22007,6 +22607,16 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum END_RULE = eINSTANCE.getEndRule();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.MendKind
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendKind()
+		 * @generated
+		 */
+		EEnum MEND_KIND = eINSTANCE.getMendKind();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.

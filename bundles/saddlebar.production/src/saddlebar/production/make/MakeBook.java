@@ -329,6 +329,8 @@ public final class MakeBook {
         settings.put("coverage", made.coverage());
         settings.put("tooFine", made.tooFine());
         settings.put("bridgesLost", made.bridgesLost());
+        settings.put("looseIslands", made.looseIslands());
+        settings.put("widened", made.mended());
         settings.put("widthPx", planned.place().widthPx());
         settings.put("heightPx", planned.place().heightPx());
         settings.put("label", planned.label());
@@ -360,12 +362,18 @@ public final class MakeBook {
         all.put("dot", recipe.screening().dot());
         all.put("dotMm", recipe.screening().dotMm());
         all.put("filter", recipe.screening().filter());
+        all.put("course", recipe.screening().course());
+        all.put("courseLayer", recipe.courseLayer());
+        all.put("noiseSide", recipe.screening().noiseSide());
+        all.put("clump", recipe.screening().clump());
+        all.put("supercell", recipe.screening().supercell());
         all.put("toneMode", recipe.tone().mode().getLiteral());
         all.put("toneFrom", recipe.tone().from());
         recipe.tone().to().ifPresent(to -> all.put("toneTo", to));
         all.put("endLow", recipe.tone().endLow());
         all.put("endHigh", recipe.tone().endHigh());
         all.put("endRule", recipe.tone().endRule().getLiteral());
+        all.put("curve", recipe.tone().curve());
         all.put("calibration", recipe.tone().calibration());
         all.put("processKey", recipe.processKey());
         all.put("tonerSide", recipe.tonerSide().getLiteral());

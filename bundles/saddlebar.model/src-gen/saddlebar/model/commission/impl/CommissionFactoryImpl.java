@@ -111,6 +111,7 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.PIECE: return createPiece();
 			case CommissionPackage.DESIGN_LAYER: return createDesignLayer();
 			case CommissionPackage.STENCIL_RECIPE: return createStencilRecipe();
+			case CommissionPackage.MENDED_PLACE: return createMendedPlace();
 			case CommissionPackage.STENCIL: return createStencil();
 			case CommissionPackage.STENCIL_PIECE: return createStencilPiece();
 			case CommissionPackage.SETTING: return (EObject)createSetting();
@@ -176,6 +177,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return createMirrorRuleFromString(eDataType, initialValue);
 			case CommissionPackage.END_RULE:
 				return createEndRuleFromString(eDataType, initialValue);
+			case CommissionPackage.MEND_KIND:
+				return createMendKindFromString(eDataType, initialValue);
 			case CommissionPackage.QUOTE_STATE:
 				return createQuoteStateFromString(eDataType, initialValue);
 			case CommissionPackage.DISPOSITION:
@@ -227,6 +230,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return convertMirrorRuleToString(eDataType, instanceValue);
 			case CommissionPackage.END_RULE:
 				return convertEndRuleToString(eDataType, instanceValue);
+			case CommissionPackage.MEND_KIND:
+				return convertMendKindToString(eDataType, instanceValue);
 			case CommissionPackage.QUOTE_STATE:
 				return convertQuoteStateToString(eDataType, instanceValue);
 			case CommissionPackage.DISPOSITION:
@@ -746,6 +751,17 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	public StencilRecipe createStencilRecipe() {
 		StencilRecipeImpl stencilRecipe = new StencilRecipeImpl();
 		return stencilRecipe;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MendedPlace createMendedPlace() {
+		MendedPlaceImpl mendedPlace = new MendedPlaceImpl();
+		return mendedPlace;
 	}
 
 	/**
@@ -1288,6 +1304,26 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	 * @generated
 	 */
 	public String convertEndRuleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MendKind createMendKindFromString(EDataType eDataType, String initialValue) {
+		MendKind result = MendKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMendKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

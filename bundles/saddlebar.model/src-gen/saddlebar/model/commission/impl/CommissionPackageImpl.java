@@ -54,6 +54,8 @@ import saddlebar.model.commission.MakingRecord;
 import saddlebar.model.commission.MakingState;
 import saddlebar.model.commission.Medium;
 import saddlebar.model.commission.MediumBase;
+import saddlebar.model.commission.MendKind;
+import saddlebar.model.commission.MendedPlace;
 import saddlebar.model.commission.Mesh;
 import saddlebar.model.commission.Milestone;
 import saddlebar.model.commission.MirrorRule;
@@ -442,6 +444,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass mendedPlaceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass stencilEClass = null;
 
 	/**
@@ -709,6 +718,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EEnum endRuleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum mendKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -2651,6 +2667,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPrinter_Skew() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_Measured() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_BandPeriodsMm() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_SolidTransmittance() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getSheetStock() {
 		return sheetStockEClass;
 	}
@@ -2823,6 +2879,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getToneCalibration_Points() {
 		return (EReference)toneCalibrationEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getToneCalibration_SupersededBy() {
+		return (EReference)toneCalibrationEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getToneCalibration_YuleNielsen() {
+		return (EAttribute)toneCalibrationEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -5031,6 +5107,146 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getStencilRecipe_Course() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_CourseLayer() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_NoiseSide() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Clump() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Supercell() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Curve() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_TrapMm() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStencilRecipe_Mends() {
+		return (EReference)stencilRecipeEClass.getEStructuralFeatures().get(27);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMendedPlace() {
+		return mendedPlaceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMendedPlace_Recipe() {
+		return (EReference)mendedPlaceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_Kind() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_XMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_YMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_WidthMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getStencil() {
 		return stencilEClass;
 	}
@@ -7041,6 +7257,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EEnum getMendKind() {
+		return mendKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getQuoteState() {
 		return quoteStateEEnum;
 	}
@@ -7318,6 +7544,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(printerEClass, PRINTER__SCALE_X);
 		createEAttribute(printerEClass, PRINTER__SCALE_Y);
 		createEAttribute(printerEClass, PRINTER__SOURCE);
+		createEAttribute(printerEClass, PRINTER__SKEW);
+		createEAttribute(printerEClass, PRINTER__MEASURED);
+		createEAttribute(printerEClass, PRINTER__BAND_PERIODS_MM);
+		createEAttribute(printerEClass, PRINTER__SOLID_TRANSMITTANCE);
 
 		sheetStockEClass = createEClass(SHEET_STOCK);
 		createEReference(sheetStockEClass, SHEET_STOCK__STUDIO);
@@ -7338,6 +7568,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__MEASURED);
 		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__READINGS_FILE);
 		createEReference(toneCalibrationEClass, TONE_CALIBRATION__POINTS);
+		createEReference(toneCalibrationEClass, TONE_CALIBRATION__SUPERSEDED_BY);
+		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__YULE_NIELSEN);
 
 		tonePointEClass = createEClass(TONE_POINT);
 		createEReference(tonePointEClass, TONE_POINT__CALIBRATION);
@@ -7581,6 +7813,21 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__MIRROR);
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__OPEN_MM);
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__BRIDGE_MM);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__COURSE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__COURSE_LAYER);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__NOISE_SIDE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__CLUMP);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__SUPERCELL);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__CURVE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__TRAP_MM);
+		createEReference(stencilRecipeEClass, STENCIL_RECIPE__MENDS);
+
+		mendedPlaceEClass = createEClass(MENDED_PLACE);
+		createEReference(mendedPlaceEClass, MENDED_PLACE__RECIPE);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__KIND);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__XMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__YMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__WIDTH_MM);
 
 		stencilEClass = createEClass(STENCIL);
 		createEReference(stencilEClass, STENCIL__LAYER);
@@ -7809,6 +8056,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		toneModeEEnum = createEEnum(TONE_MODE);
 		mirrorRuleEEnum = createEEnum(MIRROR_RULE);
 		endRuleEEnum = createEEnum(END_RULE);
+		mendKindEEnum = createEEnum(MEND_KIND);
 		quoteStateEEnum = createEEnum(QUOTE_STATE);
 		dispositionEEnum = createEEnum(DISPOSITION);
 
@@ -8109,6 +8357,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getPrinter_ScaleX(), ecorePackage.getEDouble(), "scaleX", "1", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrinter_ScaleY(), ecorePackage.getEDouble(), "scaleY", "1", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrinter_Source(), ecorePackage.getEString(), "source", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_Skew(), ecorePackage.getEDouble(), "skew", "0", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_Measured(), this.getDay(), "measured", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_BandPeriodsMm(), ecorePackage.getEDouble(), "bandPeriodsMm", null, 0, -1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_SolidTransmittance(), ecorePackage.getEDoubleObject(), "solidTransmittance", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sheetStockEClass, SheetStock.class, "SheetStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getSheetStock_Studio(), this.getStudio(), this.getStudio_SheetStock(), "studio", null, 0, 1, SheetStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8129,6 +8381,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getToneCalibration_Measured(), this.getDay(), "measured", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getToneCalibration_ReadingsFile(), ecorePackage.getEString(), "readingsFile", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getToneCalibration_Points(), this.getTonePoint(), this.getTonePoint_Calibration(), "points", null, 0, -1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getToneCalibration_SupersededBy(), this.getToneCalibration(), null, "supersededBy", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getToneCalibration_YuleNielsen(), ecorePackage.getEDouble(), "yuleNielsen", "1", 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(tonePointEClass, TonePoint.class, "TonePoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getTonePoint_Calibration(), this.getToneCalibration(), this.getToneCalibration_Points(), "calibration", null, 0, 1, TonePoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8372,6 +8626,21 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getStencilRecipe_Mirror(), this.getMirrorRule(), "mirror", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStencilRecipe_OpenMm(), ecorePackage.getEDoubleObject(), "openMm", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStencilRecipe_BridgeMm(), ecorePackage.getEDoubleObject(), "bridgeMm", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Course(), ecorePackage.getEString(), "course", "straight", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_CourseLayer(), ecorePackage.getEString(), "courseLayer", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_NoiseSide(), ecorePackage.getEInt(), "noiseSide", "64", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Clump(), ecorePackage.getEDouble(), "clump", "1", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Supercell(), ecorePackage.getEInt(), "supercell", "0", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Curve(), ecorePackage.getEString(), "curve", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_TrapMm(), ecorePackage.getEDouble(), "trapMm", "0", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStencilRecipe_Mends(), this.getMendedPlace(), this.getMendedPlace_Recipe(), "mends", null, 0, -1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mendedPlaceEClass, MendedPlace.class, "MendedPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getMendedPlace_Recipe(), this.getStencilRecipe(), this.getStencilRecipe_Mends(), "recipe", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_Kind(), this.getMendKind(), "kind", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stencilEClass, Stencil.class, "Stencil", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getStencil_Layer(), this.getDesignLayer(), this.getDesignLayer_Stencils(), "layer", null, 0, 1, Stencil.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8662,6 +8931,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(endRuleEEnum, EndRule.CUT_OR_LIFT);
 		addEEnumLiteral(endRuleEEnum, EndRule.CUT);
 		addEEnumLiteral(endRuleEEnum, EndRule.LIFT);
+
+		initEEnum(mendKindEEnum, MendKind.class, "MendKind");
+		addEEnumLiteral(mendKindEEnum, MendKind.THICKEN);
+		addEEnumLiteral(mendKindEEnum, MendKind.STRENGTHEN);
 
 		initEEnum(quoteStateEEnum, QuoteState.class, "QuoteState");
 		addEEnumLiteral(quoteStateEEnum, QuoteState.DRAFT);

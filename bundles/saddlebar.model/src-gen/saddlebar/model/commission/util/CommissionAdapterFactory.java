@@ -263,6 +263,10 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createStencilRecipeAdapter();
 			}
 			@Override
+			public Adapter caseMendedPlace(MendedPlace object) {
+				return createMendedPlaceAdapter();
+			}
+			@Override
 			public Adapter caseStencil(Stencil object) {
 				return createStencilAdapter();
 			}
@@ -1051,6 +1055,20 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createStencilRecipeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.MendedPlace <em>Mended Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.MendedPlace
+	 * @generated
+	 */
+	public Adapter createMendedPlaceAdapter() {
 		return null;
 	}
 

@@ -425,6 +425,12 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case CommissionPackage.MENDED_PLACE: {
+				MendedPlace mendedPlace = (MendedPlace)theEObject;
+				T result = caseMendedPlace(mendedPlace);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case CommissionPackage.STENCIL: {
 				Stencil stencil = (Stencil)theEObject;
 				T result = caseStencil(stencil);
@@ -1316,6 +1322,21 @@ public class CommissionSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseStencilRecipe(StencilRecipe object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Mended Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Mended Place</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMendedPlace(MendedPlace object) {
 		return null;
 	}
 
