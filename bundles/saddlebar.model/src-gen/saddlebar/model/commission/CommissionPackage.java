@@ -1452,13 +1452,49 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__SUPPLIER = NAMED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Narrow Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__NARROW_MM = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Needle Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__NEEDLE_DEG = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Inside Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__INSIDE_CURVE = NAMED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Inside Radius Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__INSIDE_RADIUS_MM = NAMED_FEATURE_COUNT + 18;
+
+	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -4277,13 +4313,130 @@ public interface CommissionPackage extends EPackage {
 	int OPENING__NOTE = IDENTIFIED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Jamb Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__JAMB_MM = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Rise Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__RISE_MM = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Top Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__TOP_MM = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Right Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__RIGHT_MM = IDENTIFIED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Bottom Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__BOTTOM_MM = IDENTIFIED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Left Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__LEFT_MM = IDENTIFIED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Diagonal Down Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIAGONAL_DOWN_MM = IDENTIFIED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Diagonal Up Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIAGONAL_UP_MM = IDENTIFIED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Rebate Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__REBATE_MM = IDENTIFIED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Clearance Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__CLEARANCE_MM = IDENTIFIED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__OUTLINE = IDENTIFIED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Bars Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__BARS_MM = IDENTIFIED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Divisions Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIVISIONS_MM = IDENTIFIED_FEATURE_COUNT + 23;
+
+	/**
 	 * The number of structural features of the '<em>Opening</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int OPENING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 11;
+	int OPENING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 24;
 
 	/**
 	 * The number of operations of the '<em>Opening</em>' class.
@@ -4577,13 +4730,49 @@ public interface CommissionPackage extends EPackage {
 	int PANEL__CONTENT_KEY = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Edge Allowance Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__EDGE_ALLOWANCE_MM = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Outline Element</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__OUTLINE_ELEMENT = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Mendings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__MENDINGS = NAMED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Join Rules</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__JOIN_RULES = NAMED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Panel</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PANEL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int PANEL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Panel</em>' class.
@@ -4949,13 +5138,67 @@ public interface CommissionPackage extends EPackage {
 	int PIECE__RETIRED = IDENTIFIED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__NOTE = IDENTIFIED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Group</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__GROUP = IDENTIFIED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__LOCKED = IDENTIFIED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Numbered By Hand</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__NUMBERED_BY_HAND = IDENTIFIED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Came From</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__CAME_FROM = IDENTIFIED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Became</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__BECAME = IDENTIFIED_FEATURE_COUNT + 22;
+
+	/**
 	 * The number of structural features of the '<em>Piece</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PIECE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 17;
+	int PIECE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 23;
 
 	/**
 	 * The number of operations of the '<em>Piece</em>' class.
@@ -4967,6 +5210,170 @@ public interface CommissionPackage extends EPackage {
 	int PIECE_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
+	 * @generated
+	 */
+	int ACCEPTED_MEND = 44;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__KEY = 1;
+
+	/**
+	 * The feature id for the '<em><b>Words</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__WORDS = 2;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__XMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__YMM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_OPERATION_COUNT = 0;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.JoinRuleImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
+	 * @generated
+	 */
+	int JOIN_RULE = 45;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Art Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__ART_LAYER = 1;
+
+	/**
+	 * The feature id for the '<em><b>First</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__FIRST = 2;
+
+	/**
+	 * The feature id for the '<em><b>Second</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__SECOND = 3;
+
+	/**
+	 * The feature id for the '<em><b>Join</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN = 4;
+
+	/**
+	 * The feature id for the '<em><b>Join Stock</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN_STOCK = 5;
+
+	/**
+	 * The feature id for the '<em><b>Gap Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__GAP_MM = 6;
+
+	/**
+	 * The number of structural features of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_FEATURE_COUNT = 7;
+
+	/**
+	 * The number of operations of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.DesignLayerImpl <em>Design Layer</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -4974,7 +5381,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDesignLayer()
 	 * @generated
 	 */
-	int DESIGN_LAYER = 44;
+	int DESIGN_LAYER = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5182,7 +5589,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilRecipe()
 	 * @generated
 	 */
-	int STENCIL_RECIPE = 45;
+	int STENCIL_RECIPE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Layer</b></em>' container reference.
@@ -5390,7 +5797,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencil()
 	 * @generated
 	 */
-	int STENCIL = 46;
+	int STENCIL = 48;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5589,7 +5996,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilPiece()
 	 * @generated
 	 */
-	int STENCIL_PIECE = 47;
+	int STENCIL_PIECE = 49;
 
 	/**
 	 * The feature id for the '<em><b>Stencil</b></em>' container reference.
@@ -5680,7 +6087,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSetting()
 	 * @generated
 	 */
-	int SETTING = 48;
+	int SETTING = 50;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -5726,7 +6133,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingRecord()
 	 * @generated
 	 */
-	int MAKING_RECORD = 49;
+	int MAKING_RECORD = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5862,7 +6269,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkBrought()
 	 * @generated
 	 */
-	int ARTWORK_BROUGHT = 50;
+	int ARTWORK_BROUGHT = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6052,7 +6459,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiecesMade()
 	 * @generated
 	 */
-	int PIECES_MADE = 51;
+	int PIECES_MADE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6242,7 +6649,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilMade()
 	 * @generated
 	 */
-	int STENCIL_MADE = 52;
+	int STENCIL_MADE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6495,7 +6902,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMade()
 	 * @generated
 	 */
-	int SHEET_MADE = 53;
+	int SHEET_MADE = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6685,7 +7092,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDocumentMade()
 	 * @generated
 	 */
-	int DOCUMENT_MADE = 54;
+	int DOCUMENT_MADE = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6839,7 +7246,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getScreenLoad()
 	 * @generated
 	 */
-	int SCREEN_LOAD = 55;
+	int SCREEN_LOAD = 57;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7038,7 +7445,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getReclaim()
 	 * @generated
 	 */
-	int RECLAIM = 56;
+	int RECLAIM = 58;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7201,7 +7608,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintMix()
 	 * @generated
 	 */
-	int PAINT_MIX = 57;
+	int PAINT_MIX = 59;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7391,7 +7798,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrintRun()
 	 * @generated
 	 */
-	int PRINT_RUN = 58;
+	int PRINT_RUN = 60;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7617,7 +8024,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiring()
 	 * @generated
 	 */
-	int FIRING = 59;
+	int FIRING = 61;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7834,7 +8241,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRunSegment()
 	 * @generated
 	 */
-	int RUN_SEGMENT = 60;
+	int RUN_SEGMENT = 62;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -7907,7 +8314,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getShelfPlace()
 	 * @generated
 	 */
-	int SHELF_PLACE = 61;
+	int SHELF_PLACE = 63;
 
 	/**
 	 * The feature id for the '<em><b>Window Id</b></em>' attribute.
@@ -8007,7 +8414,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 62;
+	int GLAZING = 64;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8188,7 +8595,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 63;
+	int FIXING = 65;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8351,7 +8758,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDefect()
 	 * @generated
 	 */
-	int DEFECT = 64;
+	int DEFECT = 66;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8586,7 +8993,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRemake()
 	 * @generated
 	 */
-	int REMAKE = 65;
+	int REMAKE = 67;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8767,7 +9174,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getNote()
 	 * @generated
 	 */
-	int NOTE = 66;
+	int NOTE = 68;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8921,7 +9328,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCostLine()
 	 * @generated
 	 */
-	int COST_LINE = 67;
+	int COST_LINE = 69;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9138,7 +9545,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockMove()
 	 * @generated
 	 */
-	int STOCK_MOVE = 68;
+	int STOCK_MOVE = 70;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9310,7 +9717,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproved()
 	 * @generated
 	 */
-	int APPROVED = 69;
+	int APPROVED = 71;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9473,7 +9880,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOtherRecord()
 	 * @generated
 	 */
-	int OTHER_RECORD = 70;
+	int OTHER_RECORD = 72;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9609,7 +10016,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getUnitSystem()
 	 * @generated
 	 */
-	int UNIT_SYSTEM = 71;
+	int UNIT_SYSTEM = 73;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.LayerRole <em>Layer Role</em>}' enum.
@@ -9619,7 +10026,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getLayerRole()
 	 * @generated
 	 */
-	int LAYER_ROLE = 72;
+	int LAYER_ROLE = 74;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Face <em>Face</em>}' enum.
@@ -9629,7 +10036,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFace()
 	 * @generated
 	 */
-	int FACE = 73;
+	int FACE = 75;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MakingState <em>Making State</em>}' enum.
@@ -9639,7 +10046,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingState()
 	 * @generated
 	 */
-	int MAKING_STATE = 74;
+	int MAKING_STATE = 76;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.JoinKind <em>Join Kind</em>}' enum.
@@ -9649,7 +10056,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinKind()
 	 * @generated
 	 */
-	int JOIN_KIND = 75;
+	int JOIN_KIND = 77;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.OpeningKind <em>Opening Kind</em>}' enum.
@@ -9659,7 +10066,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 76;
+	int OPENING_KIND = 78;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.PaintKind <em>Paint Kind</em>}' enum.
@@ -9669,7 +10076,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintKind()
 	 * @generated
 	 */
-	int PAINT_KIND = 77;
+	int PAINT_KIND = 79;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MediumBase <em>Medium Base</em>}' enum.
@@ -9679,7 +10086,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMediumBase()
 	 * @generated
 	 */
-	int MEDIUM_BASE = 78;
+	int MEDIUM_BASE = 80;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SheetMaterial <em>Sheet Material</em>}' enum.
@@ -9689,7 +10096,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMaterial()
 	 * @generated
 	 */
-	int SHEET_MATERIAL = 79;
+	int SHEET_MATERIAL = 81;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.TonerSide <em>Toner Side</em>}' enum.
@@ -9699,7 +10106,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonerSide()
 	 * @generated
 	 */
-	int TONER_SIDE = 80;
+	int TONER_SIDE = 82;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SightLineRule <em>Sight Line Rule</em>}' enum.
@@ -9709,7 +10116,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSightLineRule()
 	 * @generated
 	 */
-	int SIGHT_LINE_RULE = 81;
+	int SIGHT_LINE_RULE = 83;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.ToneMode <em>Tone Mode</em>}' enum.
@@ -9719,7 +10126,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneMode()
 	 * @generated
 	 */
-	int TONE_MODE = 82;
+	int TONE_MODE = 84;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MirrorRule <em>Mirror Rule</em>}' enum.
@@ -9729,7 +10136,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMirrorRule()
 	 * @generated
 	 */
-	int MIRROR_RULE = 83;
+	int MIRROR_RULE = 85;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.EndRule <em>End Rule</em>}' enum.
@@ -9739,7 +10146,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getEndRule()
 	 * @generated
 	 */
-	int END_RULE = 84;
+	int END_RULE = 86;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.
@@ -9749,7 +10156,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteState()
 	 * @generated
 	 */
-	int QUOTE_STATE = 85;
+	int QUOTE_STATE = 87;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Disposition <em>Disposition</em>}' enum.
@@ -9759,7 +10166,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDisposition()
 	 * @generated
 	 */
-	int DISPOSITION = 86;
+	int DISPOSITION = 88;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -9769,7 +10176,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 87;
+	int MOMENT = 89;
 
 	/**
 	 * The meta object id for the '<em>Day</em>' data type.
@@ -9779,7 +10186,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDay()
 	 * @generated
 	 */
-	int DAY = 88;
+	int DAY = 90;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -9789,7 +10196,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 89;
+	int OUTLINE = 91;
 
 
 	/**
@@ -10912,6 +11319,50 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getGlassStock_Supplier();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Narrow Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getNarrowMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_NarrowMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Needle Deg</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getNeedleDeg()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_NeedleDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Inside Curve</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getInsideCurve()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_InsideCurve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Inside Radius Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getInsideRadiusMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_InsideRadiusMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinStock <em>Join Stock</em>}'.
@@ -13121,6 +13572,149 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getOpening_Note();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getJambMm <em>Jamb Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Jamb Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getJambMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_JambMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRiseMm <em>Rise Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rise Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRiseMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RiseMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getTopMm <em>Top Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Top Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getTopMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_TopMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRightMm <em>Right Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Right Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRightMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RightMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getBottomMm <em>Bottom Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bottom Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getBottomMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_BottomMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getLeftMm <em>Left Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Left Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getLeftMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_LeftMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getDiagonalDownMm <em>Diagonal Down Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Diagonal Down Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDiagonalDownMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DiagonalDownMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getDiagonalUpMm <em>Diagonal Up Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Diagonal Up Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDiagonalUpMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DiagonalUpMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRebateMm <em>Rebate Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rebate Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRebateMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RebateMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getClearanceMm <em>Clearance Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clearance Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getClearanceMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_ClearanceMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.Opening#getOutline()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_Outline();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Opening#getBarsMm <em>Bars Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Bars Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getBarsMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_BarsMm();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Opening#getDivisionsMm <em>Divisions Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Divisions Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDivisionsMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DivisionsMm();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Colourway <em>Colourway</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -13347,6 +13941,50 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPanel_ContentKey();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Panel#getEdgeAllowanceMm <em>Edge Allowance Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edge Allowance Mm</em>'.
+	 * @see saddlebar.model.commission.Panel#getEdgeAllowanceMm()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EAttribute getPanel_EdgeAllowanceMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Panel#getOutlineElement <em>Outline Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline Element</em>'.
+	 * @see saddlebar.model.commission.Panel#getOutlineElement()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EAttribute getPanel_OutlineElement();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.Panel#getMendings <em>Mendings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Mendings</em>'.
+	 * @see saddlebar.model.commission.Panel#getMendings()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EReference getPanel_Mendings();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.Panel#getJoinRules <em>Join Rules</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Join Rules</em>'.
+	 * @see saddlebar.model.commission.Panel#getJoinRules()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EReference getPanel_JoinRules();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.ArtworkReference <em>Artwork Reference</em>}'.
@@ -13707,6 +14345,224 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPiece_Retired();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#getNote <em>Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Note</em>'.
+	 * @see saddlebar.model.commission.Piece#getNote()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Note();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#getGroup <em>Group</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Group</em>'.
+	 * @see saddlebar.model.commission.Piece#getGroup()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Group();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#isLocked <em>Locked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Locked</em>'.
+	 * @see saddlebar.model.commission.Piece#isLocked()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Locked();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#isNumberedByHand <em>Numbered By Hand</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Numbered By Hand</em>'.
+	 * @see saddlebar.model.commission.Piece#isNumberedByHand()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_NumberedByHand();
+
+	/**
+	 * Returns the meta object for the reference list '{@link saddlebar.model.commission.Piece#getCameFrom <em>Came From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Came From</em>'.
+	 * @see saddlebar.model.commission.Piece#getCameFrom()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_CameFrom();
+
+	/**
+	 * Returns the meta object for the reference list '{@link saddlebar.model.commission.Piece#getBecame <em>Became</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Became</em>'.
+	 * @see saddlebar.model.commission.Piece#getBecame()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_Became();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.AcceptedMend <em>Accepted Mend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Accepted Mend</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend
+	 * @generated
+	 */
+	EClass getAcceptedMend();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.AcceptedMend#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getPanel()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EReference getAcceptedMend_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Key</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getKey()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getWords <em>Words</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Words</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getWords()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Words();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getXMm <em>XMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>XMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getXMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_XMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getYMm <em>YMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>YMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getYMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_YMm();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinRule <em>Join Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Join Rule</em>'.
+	 * @see saddlebar.model.commission.JoinRule
+	 * @generated
+	 */
+	EClass getJoinRule();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.JoinRule#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getPanel()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getArtLayer <em>Art Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Art Layer</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getArtLayer()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_ArtLayer();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getFirst <em>First</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>First</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getFirst()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_First();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getSecond <em>Second</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Second</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getSecond()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Second();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getJoin <em>Join</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Join</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoin()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_Join();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getJoinStock <em>Join Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Join Stock</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoinStock()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_JoinStock();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getGapMm <em>Gap Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap Mm</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getGapMm()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_GapMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.DesignLayer <em>Design Layer</em>}'.
@@ -17243,6 +18099,38 @@ public interface CommissionPackage extends EPackage {
 		EReference GLASS_STOCK__SUPPLIER = eINSTANCE.getGlassStock_Supplier();
 
 		/**
+		 * The meta object literal for the '<em><b>Narrow Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__NARROW_MM = eINSTANCE.getGlassStock_NarrowMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Needle Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__NEEDLE_DEG = eINSTANCE.getGlassStock_NeedleDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Inside Curve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__INSIDE_CURVE = eINSTANCE.getGlassStock_InsideCurve();
+
+		/**
+		 * The meta object literal for the '<em><b>Inside Radius Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__INSIDE_RADIUS_MM = eINSTANCE.getGlassStock_InsideRadiusMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18919,6 +19807,110 @@ public interface CommissionPackage extends EPackage {
 		EAttribute OPENING__NOTE = eINSTANCE.getOpening_Note();
 
 		/**
+		 * The meta object literal for the '<em><b>Jamb Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__JAMB_MM = eINSTANCE.getOpening_JambMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Rise Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__RISE_MM = eINSTANCE.getOpening_RiseMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Top Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__TOP_MM = eINSTANCE.getOpening_TopMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Right Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__RIGHT_MM = eINSTANCE.getOpening_RightMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Bottom Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__BOTTOM_MM = eINSTANCE.getOpening_BottomMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Left Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__LEFT_MM = eINSTANCE.getOpening_LeftMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Diagonal Down Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIAGONAL_DOWN_MM = eINSTANCE.getOpening_DiagonalDownMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Diagonal Up Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIAGONAL_UP_MM = eINSTANCE.getOpening_DiagonalUpMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Rebate Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__REBATE_MM = eINSTANCE.getOpening_RebateMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Clearance Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__CLEARANCE_MM = eINSTANCE.getOpening_ClearanceMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__OUTLINE = eINSTANCE.getOpening_Outline();
+
+		/**
+		 * The meta object literal for the '<em><b>Bars Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__BARS_MM = eINSTANCE.getOpening_BarsMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Divisions Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIVISIONS_MM = eINSTANCE.getOpening_DivisionsMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.ColourwayImpl <em>Colourway</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -19091,6 +20083,38 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PANEL__CONTENT_KEY = eINSTANCE.getPanel_ContentKey();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge Allowance Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PANEL__EDGE_ALLOWANCE_MM = eINSTANCE.getPanel_EdgeAllowanceMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline Element</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PANEL__OUTLINE_ELEMENT = eINSTANCE.getPanel_OutlineElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Mendings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PANEL__MENDINGS = eINSTANCE.getPanel_Mendings();
+
+		/**
+		 * The meta object literal for the '<em><b>Join Rules</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PANEL__JOIN_RULES = eINSTANCE.getPanel_JoinRules();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.ArtworkReferenceImpl <em>Artwork Reference</em>}' class.
@@ -19361,6 +20385,170 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PIECE__RETIRED = eINSTANCE.getPiece_Retired();
+
+		/**
+		 * The meta object literal for the '<em><b>Note</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__NOTE = eINSTANCE.getPiece_Note();
+
+		/**
+		 * The meta object literal for the '<em><b>Group</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__GROUP = eINSTANCE.getPiece_Group();
+
+		/**
+		 * The meta object literal for the '<em><b>Locked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__LOCKED = eINSTANCE.getPiece_Locked();
+
+		/**
+		 * The meta object literal for the '<em><b>Numbered By Hand</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__NUMBERED_BY_HAND = eINSTANCE.getPiece_NumberedByHand();
+
+		/**
+		 * The meta object literal for the '<em><b>Came From</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__CAME_FROM = eINSTANCE.getPiece_CameFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Became</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__BECAME = eINSTANCE.getPiece_Became();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
+		 * @generated
+		 */
+		EClass ACCEPTED_MEND = eINSTANCE.getAcceptedMend();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACCEPTED_MEND__PANEL = eINSTANCE.getAcceptedMend_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__KEY = eINSTANCE.getAcceptedMend_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__WORDS = eINSTANCE.getAcceptedMend_Words();
+
+		/**
+		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__XMM = eINSTANCE.getAcceptedMend_XMm();
+
+		/**
+		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__YMM = eINSTANCE.getAcceptedMend_YMm();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.JoinRuleImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
+		 * @generated
+		 */
+		EClass JOIN_RULE = eINSTANCE.getJoinRule();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__PANEL = eINSTANCE.getJoinRule_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Art Layer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__ART_LAYER = eINSTANCE.getJoinRule_ArtLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>First</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__FIRST = eINSTANCE.getJoinRule_First();
+
+		/**
+		 * The meta object literal for the '<em><b>Second</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__SECOND = eINSTANCE.getJoinRule_Second();
+
+		/**
+		 * The meta object literal for the '<em><b>Join</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__JOIN = eINSTANCE.getJoinRule_Join();
+
+		/**
+		 * The meta object literal for the '<em><b>Join Stock</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__JOIN_STOCK = eINSTANCE.getJoinRule_JoinStock();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__GAP_MM = eINSTANCE.getJoinRule_GapMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.DesignLayerImpl <em>Design Layer</em>}' class.

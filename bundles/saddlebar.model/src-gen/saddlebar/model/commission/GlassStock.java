@@ -33,6 +33,10 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
@@ -388,5 +392,105 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setSupplier(Supplier value);
+
+	/**
+	 * Returns the value of the '<em><b>Narrow Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Narrowest piece that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Narrow Mm</em>' attribute.
+	 * @see #setNarrowMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_NarrowMm()
+	 * @model
+	 * @generated
+	 */
+	Double getNarrowMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Narrow Mm</em>' attribute.
+	 * @see #getNarrowMm()
+	 * @generated
+	 */
+	void setNarrowMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Needle Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sharpest corner that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Needle Deg</em>' attribute.
+	 * @see #setNeedleDeg(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_NeedleDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getNeedleDeg();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Needle Deg</em>' attribute.
+	 * @see #getNeedleDeg()
+	 * @generated
+	 */
+	void setNeedleDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Inside Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Deepest inside curve, depth over chord, that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside Curve</em>' attribute.
+	 * @see #setInsideCurve(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_InsideCurve()
+	 * @model
+	 * @generated
+	 */
+	Double getInsideCurve();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Inside Curve</em>' attribute.
+	 * @see #getInsideCurve()
+	 * @generated
+	 */
+	void setInsideCurve(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Inside Radius Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Least radius of an inside curve that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside Radius Mm</em>' attribute.
+	 * @see #setInsideRadiusMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_InsideRadiusMm()
+	 * @model
+	 * @generated
+	 */
+	Double getInsideRadiusMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Inside Radius Mm</em>' attribute.
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 */
+	void setInsideRadiusMm(Double value);
 
 } // GlassStock

@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import saddlebar.model.art.OutlineMm;
 
+import saddlebar.model.commission.AcceptedMend;
 import saddlebar.model.commission.Approval;
 import saddlebar.model.commission.Approved;
 import saddlebar.model.commission.ArtworkBrought;
@@ -45,6 +46,7 @@ import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.Glazing;
 import saddlebar.model.commission.Identified;
 import saddlebar.model.commission.JoinKind;
+import saddlebar.model.commission.JoinRule;
 import saddlebar.model.commission.JoinStock;
 import saddlebar.model.commission.JoinedCommission;
 import saddlebar.model.commission.Kiln;
@@ -422,6 +424,20 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EClass pieceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass acceptedMendEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass joinRuleEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1833,6 +1849,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getGlassStock_Supplier() {
 		return (EReference)glassStockEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NarrowMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NeedleDeg() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideCurve() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideRadiusMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(18);
 	}
 
 	/**
@@ -3871,6 +3927,136 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getOpening_JambMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RiseMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_TopMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RightMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_BottomMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_LeftMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DiagonalDownMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DiagonalUpMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RebateMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_ClearanceMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_Outline() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_BarsMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DivisionsMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getColourway() {
 		return colourwayEClass;
 	}
@@ -4073,6 +4259,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPanel_ContentKey() {
 		return (EAttribute)panelEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPanel_EdgeAllowanceMm() {
+		return (EAttribute)panelEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPanel_OutlineElement() {
+		return (EAttribute)panelEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPanel_Mendings() {
+		return (EReference)panelEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPanel_JoinRules() {
+		return (EReference)panelEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -4403,6 +4629,206 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPiece_Retired() {
 		return (EAttribute)pieceEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Note() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Group() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Locked() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_NumberedByHand() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPiece_CameFrom() {
+		return (EReference)pieceEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPiece_Became() {
+		return (EReference)pieceEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAcceptedMend() {
+		return acceptedMendEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAcceptedMend_Panel() {
+		return (EReference)acceptedMendEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Key() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Words() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_XMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_YMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getJoinRule() {
+		return joinRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Panel() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_ArtLayer() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_First() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Second() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_Join() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_JoinStock() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_GapMm() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -6998,6 +7424,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__PRICE_PER_M2);
 		createEAttribute(glassStockEClass, GLASS_STOCK__SOURCE);
 		createEReference(glassStockEClass, GLASS_STOCK__SUPPLIER);
+		createEAttribute(glassStockEClass, GLASS_STOCK__NARROW_MM);
+		createEAttribute(glassStockEClass, GLASS_STOCK__NEEDLE_DEG);
+		createEAttribute(glassStockEClass, GLASS_STOCK__INSIDE_CURVE);
+		createEAttribute(glassStockEClass, GLASS_STOCK__INSIDE_RADIUS_MM);
 
 		joinStockEClass = createEClass(JOIN_STOCK);
 		createEReference(joinStockEClass, JOIN_STOCK__STUDIO);
@@ -7227,6 +7657,19 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(openingEClass, OPENING__IN_DOOR);
 		createEAttribute(openingEClass, OPENING__TEMPLATE_FILE);
 		createEAttribute(openingEClass, OPENING__NOTE);
+		createEAttribute(openingEClass, OPENING__JAMB_MM);
+		createEAttribute(openingEClass, OPENING__RISE_MM);
+		createEAttribute(openingEClass, OPENING__TOP_MM);
+		createEAttribute(openingEClass, OPENING__RIGHT_MM);
+		createEAttribute(openingEClass, OPENING__BOTTOM_MM);
+		createEAttribute(openingEClass, OPENING__LEFT_MM);
+		createEAttribute(openingEClass, OPENING__DIAGONAL_DOWN_MM);
+		createEAttribute(openingEClass, OPENING__DIAGONAL_UP_MM);
+		createEAttribute(openingEClass, OPENING__REBATE_MM);
+		createEAttribute(openingEClass, OPENING__CLEARANCE_MM);
+		createEAttribute(openingEClass, OPENING__OUTLINE);
+		createEAttribute(openingEClass, OPENING__BARS_MM);
+		createEAttribute(openingEClass, OPENING__DIVISIONS_MM);
 
 		colourwayEClass = createEClass(COLOURWAY);
 		createEReference(colourwayEClass, COLOURWAY__WINDOW);
@@ -7251,6 +7694,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(panelEClass, PANEL__PIECES);
 		createEReference(panelEClass, PANEL__LAYERS);
 		createEAttribute(panelEClass, PANEL__CONTENT_KEY);
+		createEAttribute(panelEClass, PANEL__EDGE_ALLOWANCE_MM);
+		createEAttribute(panelEClass, PANEL__OUTLINE_ELEMENT);
+		createEReference(panelEClass, PANEL__MENDINGS);
+		createEReference(panelEClass, PANEL__JOIN_RULES);
 
 		artworkReferenceEClass = createEClass(ARTWORK_REFERENCE);
 		createEReference(artworkReferenceEClass, ARTWORK_REFERENCE__PANEL);
@@ -7287,6 +7734,28 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(pieceEClass, PIECE__CHOICES);
 		createEAttribute(pieceEClass, PIECE__STATE);
 		createEAttribute(pieceEClass, PIECE__RETIRED);
+		createEAttribute(pieceEClass, PIECE__NOTE);
+		createEAttribute(pieceEClass, PIECE__GROUP);
+		createEAttribute(pieceEClass, PIECE__LOCKED);
+		createEAttribute(pieceEClass, PIECE__NUMBERED_BY_HAND);
+		createEReference(pieceEClass, PIECE__CAME_FROM);
+		createEReference(pieceEClass, PIECE__BECAME);
+
+		acceptedMendEClass = createEClass(ACCEPTED_MEND);
+		createEReference(acceptedMendEClass, ACCEPTED_MEND__PANEL);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__KEY);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__WORDS);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__XMM);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__YMM);
+
+		joinRuleEClass = createEClass(JOIN_RULE);
+		createEReference(joinRuleEClass, JOIN_RULE__PANEL);
+		createEAttribute(joinRuleEClass, JOIN_RULE__ART_LAYER);
+		createEReference(joinRuleEClass, JOIN_RULE__FIRST);
+		createEReference(joinRuleEClass, JOIN_RULE__SECOND);
+		createEAttribute(joinRuleEClass, JOIN_RULE__JOIN);
+		createEReference(joinRuleEClass, JOIN_RULE__JOIN_STOCK);
+		createEAttribute(joinRuleEClass, JOIN_RULE__GAP_MM);
 
 		designLayerEClass = createEClass(DESIGN_LAYER);
 		createEReference(designLayerEClass, DESIGN_LAYER__PANEL);
@@ -7766,6 +8235,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_PricePerM2(), ecorePackage.getEBigDecimal(), "pricePerM2", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getGlassStock_Supplier(), this.getSupplier(), this.getSupplier_Glass(), "supplier", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_NarrowMm(), ecorePackage.getEDoubleObject(), "narrowMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_NeedleDeg(), ecorePackage.getEDoubleObject(), "needleDeg", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_InsideCurve(), ecorePackage.getEDoubleObject(), "insideCurve", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_InsideRadiusMm(), ecorePackage.getEDoubleObject(), "insideRadiusMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinStockEClass, JoinStock.class, "JoinStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinStock_Studio(), this.getStudio(), this.getStudio_Joins(), "studio", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -7995,6 +8468,19 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getOpening_InDoor(), ecorePackage.getEBoolean(), "inDoor", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOpening_TemplateFile(), ecorePackage.getEString(), "templateFile", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOpening_Note(), ecorePackage.getEString(), "note", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_JambMm(), ecorePackage.getEDoubleObject(), "jambMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RiseMm(), ecorePackage.getEDoubleObject(), "riseMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_TopMm(), ecorePackage.getEDoubleObject(), "topMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RightMm(), ecorePackage.getEDoubleObject(), "rightMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_BottomMm(), ecorePackage.getEDoubleObject(), "bottomMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_LeftMm(), ecorePackage.getEDoubleObject(), "leftMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DiagonalDownMm(), ecorePackage.getEDoubleObject(), "diagonalDownMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DiagonalUpMm(), ecorePackage.getEDoubleObject(), "diagonalUpMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RebateMm(), ecorePackage.getEDoubleObject(), "rebateMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_ClearanceMm(), ecorePackage.getEDoubleObject(), "clearanceMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_Outline(), this.getOutline(), "outline", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_BarsMm(), ecorePackage.getEDouble(), "barsMm", null, 0, -1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DivisionsMm(), ecorePackage.getEDouble(), "divisionsMm", null, 0, -1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(colourwayEClass, Colourway.class, "Colourway", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getColourway_Window(), this.getWindow(), this.getWindow_Colourways(), "window", null, 0, 1, Colourway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8019,6 +8505,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPanel_Pieces(), this.getPiece(), this.getPiece_Panel(), "pieces", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPanel_Layers(), this.getDesignLayer(), this.getDesignLayer_Panel(), "layers", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPanel_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPanel_EdgeAllowanceMm(), ecorePackage.getEDoubleObject(), "edgeAllowanceMm", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPanel_OutlineElement(), ecorePackage.getEString(), "outlineElement", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPanel_Mendings(), this.getAcceptedMend(), this.getAcceptedMend_Panel(), "mendings", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPanel_JoinRules(), this.getJoinRule(), this.getJoinRule_Panel(), "joinRules", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(artworkReferenceEClass, ArtworkReference.class, "ArtworkReference", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getArtworkReference_Panel(), this.getPanel(), this.getPanel_Artwork(), "panel", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8055,6 +8545,28 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPiece_Choices(), this.getGlassChoice(), this.getGlassChoice_Piece(), "choices", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPiece_State(), this.getMakingState(), "state", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPiece_Retired(), ecorePackage.getEBoolean(), "retired", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Note(), ecorePackage.getEString(), "note", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Group(), ecorePackage.getEString(), "group", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Locked(), ecorePackage.getEBoolean(), "locked", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_NumberedByHand(), ecorePackage.getEBoolean(), "numberedByHand", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPiece_CameFrom(), this.getPiece(), this.getPiece_Became(), "cameFrom", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPiece_Became(), this.getPiece(), this.getPiece_CameFrom(), "became", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(acceptedMendEClass, AcceptedMend.class, "AcceptedMend", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getAcceptedMend_Panel(), this.getPanel(), this.getPanel_Mendings(), "panel", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Key(), ecorePackage.getEString(), "key", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Words(), ecorePackage.getEString(), "words", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(joinRuleEClass, JoinRule.class, "JoinRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getJoinRule_Panel(), this.getPanel(), this.getPanel_JoinRules(), "panel", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_ArtLayer(), ecorePackage.getEString(), "artLayer", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_First(), this.getPiece(), null, "first", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_Second(), this.getPiece(), null, "second", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_Join(), this.getJoinKind(), "join", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_JoinStock(), this.getJoinStock(), null, "joinStock", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_GapMm(), ecorePackage.getEDoubleObject(), "gapMm", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(designLayerEClass, DesignLayer.class, "DesignLayer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getDesignLayer_Panel(), this.getPanel(), this.getPanel_Layers(), "panel", null, 0, 1, DesignLayer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8347,6 +8859,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(openingKindEEnum, OpeningKind.POINTED_HEAD);
 		addEEnumLiteral(openingKindEEnum, OpeningKind.ROUNDEL);
 		addEEnumLiteral(openingKindEEnum, OpeningKind.SHAPED);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.THREE_CENTRED_HEAD);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.OGEE_HEAD);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.TREFOIL);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.QUATREFOIL);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.CINQUEFOIL);
 
 		initEEnum(paintKindEEnum, PaintKind.class, "PaintKind");
 		addEEnumLiteral(paintKindEEnum, PaintKind.TRACE);

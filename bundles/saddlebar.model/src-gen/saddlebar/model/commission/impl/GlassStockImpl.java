@@ -43,6 +43,10 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNarrowMm <em>Narrow Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNeedleDeg <em>Needle Deg</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getInsideCurve <em>Inside Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getInsideRadiusMm <em>Inside Radius Mm</em>}</li>
  * </ul>
  *
  * @generated
@@ -317,6 +321,86 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Supplier supplier;
+
+	/**
+	 * The default value of the '{@link #getNarrowMm() <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNarrowMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double NARROW_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNarrowMm() <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNarrowMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double narrowMm = NARROW_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNeedleDeg() <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeedleDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double NEEDLE_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNeedleDeg() <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeedleDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double needleDeg = NEEDLE_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getInsideCurve() <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double INSIDE_CURVE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getInsideCurve() <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double insideCurve = INSIDE_CURVE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getInsideRadiusMm() <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double INSIDE_RADIUS_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getInsideRadiusMm() <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double insideRadiusMm = INSIDE_RADIUS_MM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -747,6 +831,98 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public Double getNarrowMm() {
+		return narrowMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNarrowMm(Double newNarrowMm) {
+		Double oldNarrowMm = narrowMm;
+		narrowMm = newNarrowMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__NARROW_MM, oldNarrowMm, narrowMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getNeedleDeg() {
+		return needleDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNeedleDeg(Double newNeedleDeg) {
+		Double oldNeedleDeg = needleDeg;
+		needleDeg = newNeedleDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__NEEDLE_DEG, oldNeedleDeg, needleDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getInsideCurve() {
+		return insideCurve;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInsideCurve(Double newInsideCurve) {
+		Double oldInsideCurve = insideCurve;
+		insideCurve = newInsideCurve;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__INSIDE_CURVE, oldInsideCurve, insideCurve));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getInsideRadiusMm() {
+		return insideRadiusMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInsideRadiusMm(Double newInsideRadiusMm) {
+		Double oldInsideRadiusMm = insideRadiusMm;
+		insideRadiusMm = newInsideRadiusMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM, oldInsideRadiusMm, insideRadiusMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.GLASS_STOCK__STUDIO:
@@ -830,6 +1006,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				if (resolve) return getSupplier();
 				return basicGetSupplier();
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				return getNarrowMm();
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				return getNeedleDeg();
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				return getInsideCurve();
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				return getInsideRadiusMm();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -886,6 +1070,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				setNarrowMm((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				setNeedleDeg((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				setInsideCurve((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				setInsideRadiusMm((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -944,6 +1140,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)null);
 				return;
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				setNarrowMm(NARROW_MM_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				setNeedleDeg(NEEDLE_DEG_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				setInsideCurve(INSIDE_CURVE_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				setInsideRadiusMm(INSIDE_RADIUS_MM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -986,6 +1194,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return supplier != null;
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				return NARROW_MM_EDEFAULT == null ? narrowMm != null : !NARROW_MM_EDEFAULT.equals(narrowMm);
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				return NEEDLE_DEG_EDEFAULT == null ? needleDeg != null : !NEEDLE_DEG_EDEFAULT.equals(needleDeg);
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				return INSIDE_CURVE_EDEFAULT == null ? insideCurve != null : !INSIDE_CURVE_EDEFAULT.equals(insideCurve);
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				return INSIDE_RADIUS_MM_EDEFAULT == null ? insideRadiusMm != null : !INSIDE_RADIUS_MM_EDEFAULT.equals(insideRadiusMm);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1026,6 +1242,14 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 		result.append(pricePerM2);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", narrowMm: ");
+		result.append(narrowMm);
+		result.append(", needleDeg: ");
+		result.append(needleDeg);
+		result.append(", insideCurve: ");
+		result.append(insideCurve);
+		result.append(", insideRadiusMm: ");
+		result.append(insideRadiusMm);
 		result.append(')');
 		return result.toString();
 	}
