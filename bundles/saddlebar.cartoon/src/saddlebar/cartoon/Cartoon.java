@@ -16,9 +16,16 @@ import saddlebar.model.problem.Problem;
  * @param pieces   by number, ascending
  * @param problems worst first, each with its place; a problem of a piece has {@code piece N} in {@code where}
  * @param euler    the count of the net after mending
+ * @param revision what became of the pieces of the last revision; empty for a first drawing
+ * @param reliefs  proposals of how an inside curve is taken out; they change no piece
+ * @param joints   inner joints by what lies in them
  */
-public record Cartoon(Geometry panel, List<CartoonPiece> pieces, List<Problem> problems, Euler euler) {
+public record Cartoon(Geometry panel, List<CartoonPiece> pieces, List<Problem> problems, Euler euler, Optional<Revision> revision,
+        List<Relief> reliefs, List<JoinLength> joints) {
     public Cartoon {
+        Objects.requireNonNull(revision, "revision");
+        reliefs = List.copyOf(reliefs);
+        joints = List.copyOf(joints);
         Objects.requireNonNull(panel, "panel");
         Objects.requireNonNull(euler, "euler");
         pieces = List.copyOf(pieces);

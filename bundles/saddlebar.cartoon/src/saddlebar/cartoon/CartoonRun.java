@@ -2,10 +2,12 @@ package saddlebar.cartoon;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
@@ -32,6 +34,8 @@ final class CartoonRun {
     /** More doubled lines than this are told in one note: the drawing is made of closed shapes side by side. */
     private static final int MOST_DOUBLED_TOLD = 20;
     private static final int MOST_PINCH_ROUNDS = 2;
+    /** A locked piece that shares less with what it was has been changed by the drawing. */
+    private static final double SAME_SHAPE = 0.99;
 
     private final List<DrawnLine> cutline;
     private final CartoonSettings settings;
@@ -48,18 +52,21 @@ final class CartoonRun {
         List<Stroke> strokes = CutlineGuard.strokes(cutline);
         strokes = CarriedEnds.of(strokes, settings.carryOnMm(), settings.shortDangleMm(), work);
         work.advance(10);
-        Closed closed = closed(strokes);
+        Closed closed = closed(strokes, before);
         work.advance(60);
         List<Polygon> faces = closed.inside;
         List<InscribedCircle> circles = each(faces.size(), i -> InscribedCircle.of(faces.get(i), closed.boundaries.get(i)));
         work.advance(10);
-        int[] numbers = numbers(faces, circles, before, firstFree);
+        Numbered numbered = numbers(faces, circles, before, firstFree);
+        int[] numbers = numbered.numbers;
+        List<List<Integer>> within = within(closed.sides, faces, numbers);
         var look = new PieceLook(settings);
         List<PieceLook.Seen> seen = each(faces.size(),
-                i -> look.at(numbers[i], faces.get(i), closed.boundaries.get(i), circles.get(i), closed.left.get(i)));
+                i -> look.at(numbers[i], faces.get(i), closed.boundaries.get(i), circles.get(i), closed.left.get(i), within.get(i)));
         work.advance(15);
         seen.forEach(one -> problems.addAll(one.problems()));
         List<TreeSet<String>> codes = IntStream.range(0, faces.size()).mapToObj(i -> new TreeSet<String>()).toList();
+        List<Relief> reliefs = seen.stream().flatMap(one -> one.reliefs().stream()).sorted(Comparator.comparingInt(Relief::piece)).toList();
         tellLines(closed, numbers, codes);
         tellParts(closed.sides, faces, circles, numbers);
         Geometry panel = CoverageUnion.union(CutNet.GEOMETRY.buildGeometry(faces)).norm();
@@ -72,18 +79,18 @@ final class CartoonRun {
         List<CartoonPiece> pieces = pieces(faces, circles, numbers, seen, neighbours, codes);
         problems.sort(Problem.WORST_FIRST);
         work.advance(5);
-        return new Cartoon(panel, pieces, problems, euler);
+        return new Cartoon(panel, pieces, problems, euler, numbered.revision, reliefs, closed.joins.lengths(closed.sides));
     }
 
     /** The net closed to faces, those inside the outline with their boundaries and what the gap leaves of them. */
     private record Closed(Faces net, List<CutNet.Doubled> doubled, List<Polygon> inside, List<Polygon> outside, Sides sides,
-            List<Boundary> boundaries, List<Geometry> left) {
+            SideJoins joins, List<Boundary> boundaries, List<Geometry> left) {
     }
 
-    private Closed closed(List<Stroke> drawn) {
+    private Closed closed(List<Stroke> drawn, List<NumberedFace> before) {
         List<Stroke> strokes = drawn;
         for (int round = 0;; round++) {
-            Closed closed = closedOnce(CutNet.of(strokes, settings.snapMm(), work));
+            Closed closed = closedOnce(CutNet.of(strokes, settings.snapMm(), work), before);
             List<Stroke> links = new ArrayList<>();
             for (int i = 0; i < closed.left.size(); i++) {
                 links.addAll(Pinches.links(closed.boundaries.get(i), closed.left.get(i), settings.hairMm()));
@@ -100,7 +107,7 @@ final class CartoonRun {
         }
     }
 
-    private Closed closedOnce(CutNet net) {
+    private Closed closedOnce(CutNet net, List<NumberedFace> before) {
         Faces found = Faces.of(net, settings.hairMm(), work);
         if (found.faces().isEmpty()) {
             throw nothingCloses(found);
@@ -110,8 +117,15 @@ final class CartoonRun {
         sortOut(net, found.faces(), inside, outside);
         var sides = new Sides(inside);
         List<Boundary> boundaries = each(inside.size(), i -> new Boundary(inside.get(i)));
-        List<Geometry> left = each(inside.size(), i -> PieceLook.left(settings, sides, inside.get(i)));
-        return new Closed(found, net.doubled(), inside, outside, sides, boundaries, left);
+        SideJoins joins = SideJoins.of(settings, found.edges(), sides, keptNumbers(inside, before));
+        List<Geometry> left = each(inside.size(), i -> PieceLook.left(settings, sides, joins, inside.get(i)));
+        return new Closed(found, net.doubled(), inside, outside, sides, joins, boundaries, left);
+    }
+
+    /** Numbers that faces keep, where a join between pieces is asked for by number; a new piece cannot be named yet. */
+    private int[] keptNumbers(List<Polygon> faces, List<NumberedFace> before) {
+        boolean named = settings.localJoins().stream().anyMatch(LocalJoin::namesPieces);
+        return named ? KeptNumbers.of(before, faces, 1).numbers().stream().mapToInt(Integer::intValue).toArray() : new int[faces.size()];
     }
 
     /** The same for every piece, on all cores; the list is in the order of the pieces. */
@@ -193,14 +207,18 @@ final class CartoonRun {
 
     // ---- numbers
 
-    private int[] numbers(List<Polygon> faces, List<InscribedCircle> circles, List<NumberedFace> before, int firstFree) {
+    /** The number of each face, and what a revision changed. */
+    private record Numbered(int[] numbers, Optional<Revision> revision) {
+    }
+
+    private Numbered numbers(List<Polygon> faces, List<InscribedCircle> circles, List<NumberedFace> before, int firstFree) {
         int[] order = PieceOrder.of(settings.numbering(), faces, circles);
         int[] numbers = new int[faces.size()];
         if (before.isEmpty()) {
             for (int rank = 0; rank < order.length; rank++) {
                 numbers[order[rank]] = firstFree + rank;
             }
-            return numbers;
+            return new Numbered(numbers, Optional.empty());
         }
         List<Polygon> inOrder = Arrays.stream(order).mapToObj(faces::get).toList();
         KeptNumbers kept = KeptNumbers.of(before, inOrder, firstFree);
@@ -209,19 +227,36 @@ final class CartoonRun {
             numbers[order[rank]] = kept.numbers().get(rank);
             at.put(numbers[order[rank]], circles.get(order[rank]));
         }
-        Map<Integer, Polygon> old = new HashMap<>();
-        before.forEach(piece -> old.put(piece.number(), piece.face()));
+        tellRevision(kept, before, at);
+        return new Numbered(numbers, Optional.of(kept.revision()));
+    }
+
+    private void tellRevision(KeptNumbers kept, List<NumberedFace> before, Map<Integer, InscribedCircle> at) {
+        Map<Integer, NumberedFace> old = new HashMap<>();
+        before.forEach(piece -> old.put(piece.number(), piece));
+        if (!kept.shift().equals(DrawingShift.NONE)) {
+            problems.add(CutlineProblems.drawingMoved(kept.shift().xMm(), kept.shift().yMm()));
+        }
         kept.split().forEach((number, into) -> {
-            Coordinate place = old.get(number).getInteriorPoint().getCoordinate();
+            Coordinate place = placeNow(kept, old.get(number));
             problems.add(CutlineProblems.split(number, place.x, place.y, named(into)));
         });
         kept.merged().forEach((number, olds) -> problems.add(CutlineProblems.merged(number, at.get(number).xMm(), at.get(number).yMm(),
                 olds.toString().replaceAll("[\\[\\]]", ""))));
+        kept.moved().forEach(number -> problems.add(CutlineProblems.moved(number, at.get(number).xMm(), at.get(number).yMm())));
         for (int number : kept.gone()) {
-            Coordinate place = old.get(number).getInteriorPoint().getCoordinate();
+            Coordinate place = placeNow(kept, old.get(number));
             problems.add(CutlineProblems.gone(number, place.x, place.y));
         }
-        return numbers;
+        for (Became one : kept.became()) {
+            if (one.keepsNumber() && old.get(one.before()).locked() && Math.min(one.shareOfBefore(), one.shareOfNow()) < SAME_SHAPE) {
+                problems.add(CutlineProblems.lockedChanged(one.now(), at.get(one.now()).xMm(), at.get(one.now()).yMm(), one.shareOfBefore()));
+            }
+        }
+    }
+
+    private static Coordinate placeNow(KeptNumbers kept, NumberedFace old) {
+        return kept.shift().moved(old.face()).getInteriorPoint().getCoordinate();
     }
 
     private static String named(List<Integer> pieces) {
@@ -274,6 +309,23 @@ final class CartoonRun {
             PlaceMm first = doubled.get(0).at().orElseThrow();
             problems.add(CutlineProblems.manyDoubled(doubled.size(), first.xMm(), first.yMm()));
         }
+    }
+
+    /** For each face the numbers of the pieces that lie wholly within it: those that have it alone all round their outer edge. */
+    private static List<List<Integer>> within(Sides sides, List<Polygon> faces, int[] numbers) {
+        List<List<Integer>> within = IntStream.range(0, faces.size()).<List<Integer>>mapToObj(i -> new ArrayList<>()).toList();
+        for (int face = 0; face < faces.size(); face++) {
+            Coordinate[] ring = faces.get(face).getExteriorRing().getCoordinates();
+            int around = sides.beyond(sides.side(ring[0], ring[1]), face);
+            for (int i = 2; i < ring.length && around != Sides.OUTSIDE; i++) {
+                around = sides.beyond(sides.side(ring[i - 1], ring[i]), face) == around ? around : Sides.OUTSIDE;
+            }
+            if (around != Sides.OUTSIDE) {
+                within.get(around).add(numbers[face]);
+            }
+        }
+        within.forEach(Collections::sort);
+        return within;
     }
 
     private void tellHinges(Sides sides, Geometry panel, int faces) {

@@ -1,7 +1,11 @@
 package saddlebar.cartoon;
 
+import java.util.Collections;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 import saddlebar.model.units.Require;
 
@@ -19,11 +23,14 @@ import saddlebar.model.units.Require;
  * @param outlineElement  id of the drawn element that is the panel's outline; empty: the outer edge of all faces
  * @param limits          what is called hard to cut
  * @param numbering       order of numbers
+ * @param localJoins      where pieces are joined otherwise than by {@code join}; a rule that names pieces counts before one that names lines, a later
+ *                        one before an earlier one
+ * @param limitsByPiece   what is hard to cut from the glass of a piece, by its number; {@code limits} for all others
  */
 public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, double shortDangleMm, double carryOnMm, double hairMm,
-        Optional<String> outlineElement, CutLimits limits, Numbering numbering) {
+        Optional<String> outlineElement, CutLimits limits, Numbering numbering, List<LocalJoin> localJoins, SortedMap<Integer, CutLimits> limitsByPiece) {
     private static final CartoonSettings DEFAULTS = new CartoonSettings(Join.gap(Join.DEFAULT_GAP_MM), 0, 0.001, 0.5, 0.05, 0.05,
-            Optional.empty(), CutLimits.commonPractice(), Numbering.READING_ORDER);
+            Optional.empty(), CutLimits.commonPractice(), Numbering.READING_ORDER, List.of(), Collections.emptySortedMap());
 
     public CartoonSettings {
         Objects.requireNonNull(join, "join");
@@ -35,6 +42,8 @@ public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, 
         Objects.requireNonNull(outlineElement, "outlineElement");
         Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(numbering, "numbering");
+        localJoins = List.copyOf(localJoins);
+        limitsByPiece = Collections.unmodifiableSortedMap(new TreeMap<>(limitsByPiece));
     }
 
     public static CartoonSettings defaults() {
@@ -42,32 +51,46 @@ public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, 
     }
 
     public CartoonSettings withJoin(Join other) {
-        return new CartoonSettings(other, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering);
+        return new CartoonSettings(other, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
     }
 
     public CartoonSettings withEdgeAllowance(double mm) {
-        return new CartoonSettings(join, mm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering);
+        return new CartoonSettings(join, mm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
     }
 
     public CartoonSettings withSnap(double mm) {
-        return new CartoonSettings(join, edgeAllowanceMm, mm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering);
+        return new CartoonSettings(join, edgeAllowanceMm, mm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
     }
 
     /** What is mended without a word: ends too long, ends too short, hairs between two drawings of one line. */
     public CartoonSettings withMending(double cutOffMm, double carriedOnMm, double hairWidthMm) {
-        return new CartoonSettings(join, edgeAllowanceMm, snapMm, cutOffMm, carriedOnMm, hairWidthMm, outlineElement, limits, numbering);
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, cutOffMm, carriedOnMm, hairWidthMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
     }
 
     public CartoonSettings withOutline(String element) {
         return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, Optional.of(element), limits,
-                numbering);
+                numbering, localJoins, limitsByPiece);
     }
 
     public CartoonSettings withLimits(CutLimits other) {
-        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, other, numbering);
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, other, numbering, localJoins, limitsByPiece);
     }
 
     public CartoonSettings withNumbering(Numbering other) {
-        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, other);
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, other, localJoins, limitsByPiece);
+    }
+
+    public CartoonSettings withLocalJoins(List<LocalJoin> others) {
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, others,
+                limitsByPiece);
+    }
+
+    public CartoonSettings withLimitsByPiece(SortedMap<Integer, CutLimits> others) {
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins,
+                others);
+    }
+
+    CutLimits limitsOf(int piece) {
+        return limitsByPiece.getOrDefault(piece, limits);
     }
 }

@@ -1,5 +1,6 @@
 package saddlebar.cartoon;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -45,6 +46,14 @@ public final class CutlineProblems {
     public static final String TIGHT_INSIDE_CURVE = "tight-inside-curve";
     /** A piece with a hole. */
     public static final String HOLE = "hole";
+    /** A piece whose edge meets itself in one point. */
+    public static final String TOUCHING_POINT = "touching-point";
+    /** The drawing was moved as a whole. */
+    public static final String DRAWING_MOVED = "drawing-moved";
+    /** A piece that lies elsewhere in the new drawing. */
+    public static final String PIECE_MOVED = "piece-moved";
+    /** A locked piece that the new drawing has changed. */
+    public static final String LOCKED_CHANGED = "locked-changed";
     /** The gap leaves nothing of a piece. */
     public static final String GAP_EATS_PIECE = "gap-eats-piece";
     /** The gap cuts a piece in two. */
@@ -164,9 +173,30 @@ public final class CutlineProblems {
                 + mm(radiusMm) + " mm radius here, tighter than a score follows; open it, or run a joint into it");
     }
 
-    static Problem hole(int number, double x, double y) {
+    static Problem hole(int number, double x, double y, List<Integer> within) {
+        String held = within.isEmpty() ? "" : " around " + String.join(", ", within.stream().map(CutlineProblems::piece).toList());
         return at(HOLE, Severity.WARNING, piece(number), x, y, "Piece " + number
-                + " has a hole, which no score can reach; divide the piece with at least two lines from the hole to its edge");
+                + " has a hole" + held + ", which no score can reach; divide the piece with at least two lines from the hole to its edge");
+    }
+
+    static Problem touchingPoint(int number, double x, double y) {
+        return at(TOUCHING_POINT, Severity.WARNING, piece(number), x, y, "The edge of piece " + number
+                + " meets itself here in one point, where its glass has no width; part it here with a joint, or draw the lines apart");
+    }
+
+    static Problem drawingMoved(double byXMm, double byYMm) {
+        return Problem.of(DRAWING_MOVED, Severity.NOTE, "", String.format(Locale.ROOT,
+                "The drawing was moved on its page by %.1f mm to the right and %.1f mm down; the numbers went with it", byXMm + 0.0, byYMm + 0.0));
+    }
+
+    static Problem moved(int number, double x, double y) {
+        return at(PIECE_MOVED, Severity.NOTE, piece(number), x, y, "Piece " + number + " lies elsewhere now and keeps its number, since its shape is the same");
+    }
+
+    static Problem lockedChanged(int number, double x, double y, double share) {
+        return at(LOCKED_CHANGED, Severity.WARNING, piece(number), x, y, String.format(Locale.ROOT,
+                "Piece %d is locked, and the new drawing changes its shape: only %.0f %% of the old piece is in it; look whether the glass is cut already",
+                number, 100 * share));
     }
 
     static Problem gapEatsPiece(int number, double x, double y) {

@@ -1,6 +1,7 @@
 package saddlebar.cartoon;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -21,6 +22,8 @@ final class NarrowPlaces {
     private static final double FAN_DEG = 10;
     private static final double PROMINENCE = 1.1;
     private static final int MOST_SHRINKS = 30;
+    private static final int SAMPLES = 400;
+    private static final int TRIED = 24;
     /** Share of the way across from which the nearest place is surely on the own side. */
     private static final double OWN_SIDE = 0.3;
 
@@ -38,13 +41,15 @@ final class NarrowPlaces {
 
     private final Boundary boundary;
     private final double limitMm;
+    private final double spacingMm;
     private final double tipMm;
     private final List<NeedlePoints.Needle> needles;
     private final List<Narrow> found = new ArrayList<>();
 
-    private NarrowPlaces(Boundary boundary, double limitMm, double needleDeg, List<NeedlePoints.Needle> needles) {
+    private NarrowPlaces(Boundary boundary, double limitMm, double spacingMm, double needleDeg, List<NeedlePoints.Needle> needles) {
         this.boundary = boundary;
         this.limitMm = limitMm;
+        this.spacingMm = spacingMm;
         this.needles = needles;
         // along one side from the tip of the sharpest corner allowed to where it is as wide as the limit, and a tenth more for curved sides
         this.tipMm = 1.1 * limitMm / 2 / Math.tan(Math.toRadians(Math.max(10, needleDeg) / 2));
@@ -55,11 +60,40 @@ final class NarrowPlaces {
      * @param needles   needle points of the same boundary: what is thin because of them is not told again
      */
     static List<Narrow> of(Boundary boundary, double limitMm, double needleDeg, List<NeedlePoints.Needle> needles) {
-        var places = new NarrowPlaces(boundary, limitMm, needleDeg, needles);
+        var places = new NarrowPlaces(boundary, limitMm, limitMm / 3, needleDeg, needles);
         for (RingPath ring : boundary.rings()) {
             places.look(ring);
         }
         return places.found;
+    }
+
+    /**
+     * The least width of the whole piece: on the medial axis, where two sides face each other, sharp tips left out. Of the sample circles the
+     * {@value #TRIED} least are made exact.
+     *
+     * @param widest    the largest circle inside: the answer where nothing is narrower
+     * @param needleDeg corners below this are tips
+     */
+    static Narrow least(Boundary boundary, InscribedCircle widest, double needleDeg) {
+        double limit = 2 * widest.radiusMm();
+        double length = boundary.rings().stream().mapToDouble(RingPath::length).sum();
+        var places = new NarrowPlaces(boundary, limit, Math.min(limit / 3, length / SAMPLES), needleDeg, NeedlePoints.of(boundary, needleDeg));
+        List<Sample> facing = new ArrayList<>();
+        boundary.rings().forEach(ring -> places.samples(ring).stream().filter(Sample::facing).filter(places::isThin).forEach(facing::add));
+        facing.sort(Comparator.comparingDouble(Sample::radius));
+        Narrow least = new Narrow(widest.xMm(), widest.yMm(), limit);
+        int tried = 0;
+        for (Sample sample : facing) {
+            Narrow narrow = places.exact(sample);
+            if (places.isInTip(narrow)) {
+                continue;
+            }
+            least = narrow.widthMm < least.widthMm ? narrow : least;
+            if (++tried == TRIED) {
+                break;
+            }
+        }
+        return least;
     }
 
     private void look(RingPath ring) {
@@ -122,13 +156,9 @@ final class NarrowPlaces {
     }
 
     private void tell(Sample sample) {
-        double[] ends = {sample.x, sample.y, 2 * sample.centreX - sample.x, 2 * sample.centreY - sample.y};
-        Narrow narrow = exact(sample, ends);
-        for (NeedlePoints.Needle needle : needles) {
-            double reach = 1.2 * limitMm / 2 / Math.sin(Math.toRadians(Math.max(2, needle.angleDeg()) / 2));
-            if (Math.hypot(needle.x() - narrow.x, needle.y() - narrow.y) < reach) {
-                return;
-            }
+        Narrow narrow = exact(sample);
+        if (isInTip(narrow)) {
+            return;
         }
         for (int i = 0; i < found.size(); i++) {
             Narrow other = found.get(i);
@@ -142,8 +172,19 @@ final class NarrowPlaces {
         found.add(narrow);
     }
 
+    private boolean isInTip(Narrow narrow) {
+        for (NeedlePoints.Needle needle : needles) {
+            double reach = 1.2 * limitMm / 2 / Math.sin(Math.toRadians(Math.max(2, needle.angleDeg()) / 2));
+            if (Math.hypot(needle.x() - narrow.x, needle.y() - narrow.y) < reach) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** To and fro between the two sides until the distance no longer falls; the sample's own circle if that leads elsewhere. */
-    private Narrow exact(Sample sample, double[] ends) {
+    private Narrow exact(Sample sample) {
+        double[] ends = {sample.x, sample.y, 2 * sample.centreX - sample.x, 2 * sample.centreY - sample.y};
         var touched = boundary.nearest(ends[2], ends[3], limitMm);
         var plain = new Narrow(sample.centreX, sample.centreY, 2 * sample.radius);
         if (touched.edge < 0) {
@@ -179,13 +220,12 @@ final class NarrowPlaces {
 
     private List<Sample> samples(RingPath ring) {
         List<Sample> samples = new ArrayList<>();
-        double spacing = limitMm / 3;
         for (int i = 0; i < ring.size(); i++) {
             double dx = ring.x(i + 1) - ring.x(i);
             double dy = ring.y(i + 1) - ring.y(i);
             double length = Math.hypot(dx, dy);
             addCorner(samples, ring, i, dx / length, dy / length);
-            int parts = (int) Math.ceil(length / spacing);
+            int parts = (int) Math.ceil(length / spacingMm);
             for (int part = 0; part < parts; part++) {
                 double t = (part + 0.5) / parts;
                 samples.add(sample(ring.along(i) + t * length, ring.x(i) + t * dx, ring.y(i) + t * dy, -dy / length, dx / length));

@@ -1,6 +1,7 @@
 package saddlebar.cartoon;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 import org.locationtech.jts.geom.Coordinate;
@@ -17,27 +18,27 @@ final class PieceLook {
 
     private final CartoonSettings settings;
 
-    /** The glass of a face and its problems. */
-    record Seen(Polygon glass, List<Problem> problems) {
+    /** The glass of a face, its problems, and proposals against them. */
+    record Seen(Polygon glass, List<Problem> problems, List<Relief> reliefs) {
     }
 
     PieceLook(CartoonSettings settings) {
         this.settings = settings;
     }
 
-    /** @param left what the gap leaves of the face, in one part or several */
-    Seen at(int number, Polygon face, Boundary boundary, InscribedCircle circle, Geometry left) {
+    /**
+     * @param left   what the gap leaves of the face, in one part or several
+     * @param within numbers of the pieces that lie wholly in its holes
+     */
+    Seen at(int number, Polygon face, Boundary boundary, InscribedCircle circle, Geometry left, List<Integer> within) {
         List<Problem> problems = new ArrayList<>();
         Polygon glass = glass(number, left, circle, problems);
-        CutLimits limits = settings.limits();
+        CutLimits limits = settings.limitsOf(number);
         double widthMm = 2 * circle.radiusMm();
-        if (face.getNumInteriorRing() > 0) {
-            Coordinate at = face.getInteriorRingN(0).getCoordinateN(0);
-            problems.add(CutlineProblems.hole(number, at.x, at.y));
-        }
+        holes(number, face, within, problems);
         if (widthMm < limits.sliverWidthMm() || face.getArea() < limits.sliverAreaMm2()) {
             problems.add(CutlineProblems.sliver(number, circle.xMm(), circle.yMm(), widthMm, face.getArea()));
-            return new Seen(glass, problems); // its shape does not matter any more
+            return new Seen(glass, problems, List.of()); // its shape does not matter any more
         }
         List<NeedlePoints.Needle> needles = NeedlePoints.of(boundary, limits.needleDeg());
         for (NeedlePoints.Needle needle : needles) {
@@ -51,16 +52,30 @@ final class PieceLook {
                 problems.add(CutlineProblems.neck(number, narrow.x(), narrow.y(), narrow.widthMm()));
             }
         }
-        insideCurves(number, boundary.rings().get(0), problems);
-        return new Seen(glass, problems);
+        List<Relief> reliefs = new ArrayList<>();
+        insideCurves(number, boundary.rings().get(0), limits, problems, new ReliefCuts(number, face, boundary, limits), reliefs);
+        return new Seen(glass, problems, reliefs);
     }
 
-    private void insideCurves(int number, RingPath outer, List<Problem> problems) {
-        CutLimits limits = settings.limits();
+    /** A hole that touches the edge can be reached by a score; where it touches, the glass has no width. */
+    private static void holes(int number, Polygon face, List<Integer> within, List<Problem> problems) {
+        List<Coordinate> touching = TouchingPoints.of(face);
+        touching.forEach(at -> problems.add(CutlineProblems.touchingPoint(number, at.x, at.y)));
+        for (int i = 0; i < face.getNumInteriorRing(); i++) {
+            Coordinate[] ring = face.getInteriorRingN(i).getCoordinates();
+            if (Arrays.stream(ring).noneMatch(touching::contains)) {
+                problems.add(CutlineProblems.hole(number, ring[0].x, ring[0].y, within));
+                return; // one is enough to redraw the piece
+            }
+        }
+    }
+
+    private static void insideCurves(int number, RingPath outer, CutLimits limits, List<Problem> problems, ReliefCuts cuts, List<Relief> reliefs) {
         if (limits.insideCurve() > 0) {
             for (InsideCurves.Bay bay : InsideCurves.bays(outer, limits.insideCurve(), limits.insideRadiusMm())) {
                 boolean hard = bay.ratio() > limits.hardInsideCurve() + 0.001; // half a flattened circle is no deeper than half
                 problems.add(CutlineProblems.deepInsideCurve(number, bay.x(), bay.y(), bay.depthMm(), bay.chordMm(), hard));
+                reliefs.addAll(cuts.of(bay, hard));
             }
         }
         if (limits.insideRadiusMm() > 0) {
@@ -71,13 +86,15 @@ final class PieceLook {
     }
 
     /** What the gap leaves of a face, specks of arithmetic left out. */
-    static Geometry left(CartoonSettings settings, Sides sides, Polygon face) {
-        double inner = settings.join().gapMm() / 2;
+    static Geometry left(CartoonSettings settings, Sides sides, SideJoins joins, Polygon face) {
         double outer = settings.edgeAllowanceMm();
-        if (inner == 0 && outer == 0) {
+        if (settings.join().gapMm() == 0 && outer == 0 && settings.localJoins().isEmpty()) {
             return face;
         }
-        Geometry left = GlassInset.of(face, (from, to) -> sides.isInner(sides.side(from, to)) ? inner : outer);
+        Geometry left = GlassInset.of(face, (from, to) -> {
+            int side = sides.side(from, to);
+            return sides.isInner(side) ? joins.of(side).gapMm() / 2 : outer;
+        });
         if (left instanceof Polygon) {
             return left;
         }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -38,7 +39,8 @@ final class Renumbering {
         List<Problem> problems = cartoon.problems().stream().map(problem -> new Problem(problem.code(), problem.severity(),
                 reworded(problem.where(), newByOld), problem.at(), reworded(problem.message(), newByOld)))
                 .sorted(Problem.WORST_FIRST).toList();
-        return new Cartoon(cartoon.panel(), pieces, problems, cartoon.euler());
+        List<Relief> reliefs = cartoon.reliefs().stream().map(relief -> relief.ofPiece(number(newByOld, relief.piece()))).toList();
+        return new Cartoon(cartoon.panel(), pieces, problems, cartoon.euler(), Optional.empty(), reliefs, cartoon.joints());
     }
 
     private static int number(Map<Integer, Integer> newByOld, int old) {

@@ -419,6 +419,24 @@ public interface CommissionFactory extends EFactory {
 	Piece createPiece();
 
 	/**
+	 * Returns a new object of class '<em>Accepted Mend</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Accepted Mend</em>'.
+	 * @generated
+	 */
+	AcceptedMend createAcceptedMend();
+
+	/**
+	 * Returns a new object of class '<em>Join Rule</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Join Rule</em>'.
+	 * @generated
+	 */
+	JoinRule createJoinRule();
+
+	/**
 	 * Returns a new object of class '<em>Design Layer</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->

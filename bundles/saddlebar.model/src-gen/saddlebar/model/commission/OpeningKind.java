@@ -83,7 +83,47 @@ public enum OpeningKind implements Enumerator {
 	 * @generated
 	 * @ordered
 	 */
-	SHAPED(5, "SHAPED", "shaped");
+	SHAPED(5, "SHAPED", "shaped"), /**
+	 * The '<em><b>THREE CENTRED HEAD</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #THREE_CENTRED_HEAD_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	THREE_CENTRED_HEAD(6, "THREE_CENTRED_HEAD", "three-centred head"), /**
+	 * The '<em><b>OGEE HEAD</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #OGEE_HEAD_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	OGEE_HEAD(7, "OGEE_HEAD", "ogee head"), /**
+	 * The '<em><b>TREFOIL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #TREFOIL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	TREFOIL(8, "TREFOIL", "trefoil"), /**
+	 * The '<em><b>QUATREFOIL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #QUATREFOIL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	QUATREFOIL(9, "QUATREFOIL", "quatrefoil"), /**
+	 * The '<em><b>CINQUEFOIL</b></em>' literal object.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #CINQUEFOIL_VALUE
+	 * @generated
+	 * @ordered
+	 */
+	CINQUEFOIL(10, "CINQUEFOIL", "cinquefoil");
 
 	/**
 	 * The '<em><b>RECTANGLE</b></em>' literal value.
@@ -155,6 +195,61 @@ public enum OpeningKind implements Enumerator {
 	public static final int SHAPED_VALUE = 5;
 
 	/**
+	 * The '<em><b>THREE CENTRED HEAD</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #THREE_CENTRED_HEAD
+	 * @model literal="three-centred head"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int THREE_CENTRED_HEAD_VALUE = 6;
+
+	/**
+	 * The '<em><b>OGEE HEAD</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #OGEE_HEAD
+	 * @model literal="ogee head"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int OGEE_HEAD_VALUE = 7;
+
+	/**
+	 * The '<em><b>TREFOIL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #TREFOIL
+	 * @model literal="trefoil"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int TREFOIL_VALUE = 8;
+
+	/**
+	 * The '<em><b>QUATREFOIL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #QUATREFOIL
+	 * @model literal="quatrefoil"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int QUATREFOIL_VALUE = 9;
+
+	/**
+	 * The '<em><b>CINQUEFOIL</b></em>' literal value.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #CINQUEFOIL
+	 * @model literal="cinquefoil"
+	 * @generated
+	 * @ordered
+	 */
+	public static final int CINQUEFOIL_VALUE = 10;
+
+	/**
 	 * An array of all the '<em><b>Opening Kind</b></em>' enumerators.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -168,6 +263,11 @@ public enum OpeningKind implements Enumerator {
 			POINTED_HEAD,
 			ROUNDEL,
 			SHAPED,
+			THREE_CENTRED_HEAD,
+			OGEE_HEAD,
+			TREFOIL,
+			QUATREFOIL,
+			CINQUEFOIL,
 		};
 
 	/**
@@ -230,6 +330,11 @@ public enum OpeningKind implements Enumerator {
 			case POINTED_HEAD_VALUE: return POINTED_HEAD;
 			case ROUNDEL_VALUE: return ROUNDEL;
 			case SHAPED_VALUE: return SHAPED;
+			case THREE_CENTRED_HEAD_VALUE: return THREE_CENTRED_HEAD;
+			case OGEE_HEAD_VALUE: return OGEE_HEAD;
+			case TREFOIL_VALUE: return TREFOIL;
+			case QUATREFOIL_VALUE: return QUATREFOIL;
+			case CINQUEFOIL_VALUE: return CINQUEFOIL;
 		}
 		return null;
 	}

@@ -27,6 +27,10 @@ import saddlebar.model.art.OutlineMm;
  *   <li>{@link saddlebar.model.commission.Panel#getPieces <em>Pieces</em>}</li>
  *   <li>{@link saddlebar.model.commission.Panel#getLayers <em>Layers</em>}</li>
  *   <li>{@link saddlebar.model.commission.Panel#getContentKey <em>Content Key</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Panel#getEdgeAllowanceMm <em>Edge Allowance Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Panel#getOutlineElement <em>Outline Element</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Panel#getMendings <em>Mendings</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Panel#getJoinRules <em>Join Rules</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getPanel()
@@ -268,5 +272,89 @@ public interface Panel extends Named {
 	 * @generated
 	 */
 	void setContentKey(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Edge Allowance Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Comes off the glass at the outer edge; absent: nothing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Edge Allowance Mm</em>' attribute.
+	 * @see #setEdgeAllowanceMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPanel_EdgeAllowanceMm()
+	 * @model
+	 * @generated
+	 */
+	Double getEdgeAllowanceMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Panel#getEdgeAllowanceMm <em>Edge Allowance Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Edge Allowance Mm</em>' attribute.
+	 * @see #getEdgeAllowanceMm()
+	 * @generated
+	 */
+	void setEdgeAllowanceMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Outline Element</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Element of the artwork that is the outer edge; absent: the outer edge of all pieces.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Outline Element</em>' attribute.
+	 * @see #setOutlineElement(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPanel_OutlineElement()
+	 * @model
+	 * @generated
+	 */
+	String getOutlineElement();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Panel#getOutlineElement <em>Outline Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Outline Element</em>' attribute.
+	 * @see #getOutlineElement()
+	 * @generated
+	 */
+	void setOutlineElement(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Mendings</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.AcceptedMend}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.AcceptedMend#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Mends of the cutline that a person agreed to; the artwork is never changed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mendings</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getPanel_Mendings()
+	 * @see saddlebar.model.commission.AcceptedMend#getPanel
+	 * @model opposite="panel" containment="true"
+	 * @generated
+	 */
+	EList<AcceptedMend> getMendings();
+
+	/**
+	 * Returns the value of the '<em><b>Join Rules</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.JoinRule}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.JoinRule#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Where the panel is joined otherwise than as a whole.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Join Rules</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getPanel_JoinRules()
+	 * @see saddlebar.model.commission.JoinRule#getPanel
+	 * @model opposite="panel" containment="true"
+	 * @generated
+	 */
+	EList<JoinRule> getJoinRules();
 
 } // Panel

@@ -37,6 +37,12 @@ import saddlebar.model.art.OutlineMm;
  *   <li>{@link saddlebar.model.commission.Piece#getChoices <em>Choices</em>}</li>
  *   <li>{@link saddlebar.model.commission.Piece#getState <em>State</em>}</li>
  *   <li>{@link saddlebar.model.commission.Piece#isRetired <em>Retired</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#getNote <em>Note</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#getGroup <em>Group</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#isLocked <em>Locked</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#isNumberedByHand <em>Numbered By Hand</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#getCameFrom <em>Came From</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Piece#getBecame <em>Became</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getPiece()
@@ -415,5 +421,136 @@ public interface Piece extends Identified {
 	 * @generated
 	 */
 	void setRetired(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the value of the '<em>Note</em>' attribute.
+	 * @see #setNote(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_Note()
+	 * @model
+	 * @generated
+	 */
+	String getNote();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Piece#getNote <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Note</em>' attribute.
+	 * @see #getNote()
+	 * @generated
+	 */
+	void setNote(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Group</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Name of the group of pieces to which a person counts it; absent: none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Group</em>' attribute.
+	 * @see #setGroup(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_Group()
+	 * @model
+	 * @generated
+	 */
+	String getGroup();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Piece#getGroup <em>Group</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Group</em>' attribute.
+	 * @see #getGroup()
+	 * @generated
+	 */
+	void setGroup(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Its number, its glass and what it is matched by are not changed by anything that is done to many pieces.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Locked</em>' attribute.
+	 * @see #setLocked(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_Locked()
+	 * @model
+	 * @generated
+	 */
+	boolean isLocked();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Piece#isLocked <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Locked</em>' attribute.
+	 * @see #isLocked()
+	 * @generated
+	 */
+	void setLocked(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Numbered By Hand</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * A person gave it its number: numbering anew leaves it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Numbered By Hand</em>' attribute.
+	 * @see #setNumberedByHand(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_NumberedByHand()
+	 * @model
+	 * @generated
+	 */
+	boolean isNumberedByHand();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Piece#isNumberedByHand <em>Numbered By Hand</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Numbered By Hand</em>' attribute.
+	 * @see #isNumberedByHand()
+	 * @generated
+	 */
+	void setNumberedByHand(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Came From</b></em>' reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.Piece}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Piece#getBecame <em>Became</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Pieces of an earlier revision of the drawing, of which it took a part of the glass: their records are its own.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Came From</em>' reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_CameFrom()
+	 * @see saddlebar.model.commission.Piece#getBecame
+	 * @model opposite="became"
+	 * @generated
+	 */
+	EList<Piece> getCameFrom();
+
+	/**
+	 * Returns the value of the '<em><b>Became</b></em>' reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.Piece}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.Piece#getCameFrom <em>Came From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * What took its place when the drawing was revised.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Became</em>' reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getPiece_Became()
+	 * @see saddlebar.model.commission.Piece#getCameFrom
+	 * @model opposite="cameFrom"
+	 * @generated
+	 */
+	EList<Piece> getBecame();
 
 } // Piece

@@ -109,6 +109,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.ARTWORK_REFERENCE: return createArtworkReference();
 			case CommissionPackage.ROLE_ASSIGNMENT: return createRoleAssignment();
 			case CommissionPackage.PIECE: return createPiece();
+			case CommissionPackage.ACCEPTED_MEND: return createAcceptedMend();
+			case CommissionPackage.JOIN_RULE: return createJoinRule();
 			case CommissionPackage.DESIGN_LAYER: return createDesignLayer();
 			case CommissionPackage.STENCIL_RECIPE: return createStencilRecipe();
 			case CommissionPackage.MENDED_PLACE: return createMendedPlace();
@@ -729,6 +731,28 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	public Piece createPiece() {
 		PieceImpl piece = new PieceImpl();
 		return piece;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public AcceptedMend createAcceptedMend() {
+		AcceptedMendImpl acceptedMend = new AcceptedMendImpl();
+		return acceptedMend;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public JoinRule createJoinRule() {
+		JoinRuleImpl joinRule = new JoinRuleImpl();
+		return joinRule;
 	}
 
 	/**

@@ -21,10 +21,12 @@ import org.eclipse.emf.ecore.util.InternalEList;
 
 import saddlebar.model.art.OutlineMm;
 
+import saddlebar.model.commission.AcceptedMend;
 import saddlebar.model.commission.ArtworkReference;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.JoinKind;
+import saddlebar.model.commission.JoinRule;
 import saddlebar.model.commission.JoinStock;
 import saddlebar.model.commission.Panel;
 import saddlebar.model.commission.Piece;
@@ -49,6 +51,10 @@ import saddlebar.model.commission.Window;
  *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getPieces <em>Pieces</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getLayers <em>Layers</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getContentKey <em>Content Key</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getEdgeAllowanceMm <em>Edge Allowance Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getOutlineElement <em>Outline Element</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getMendings <em>Mendings</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PanelImpl#getJoinRules <em>Join Rules</em>}</li>
  * </ul>
  *
  * @generated
@@ -213,6 +219,66 @@ public class PanelImpl extends NamedImpl implements Panel {
 	 * @ordered
 	 */
 	protected String contentKey = CONTENT_KEY_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getEdgeAllowanceMm() <em>Edge Allowance Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEdgeAllowanceMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double EDGE_ALLOWANCE_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getEdgeAllowanceMm() <em>Edge Allowance Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getEdgeAllowanceMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double edgeAllowanceMm = EDGE_ALLOWANCE_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getOutlineElement() <em>Outline Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOutlineElement()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String OUTLINE_ELEMENT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getOutlineElement() <em>Outline Element</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getOutlineElement()
+	 * @generated
+	 * @ordered
+	 */
+	protected String outlineElement = OUTLINE_ELEMENT_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMendings() <em>Mendings</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMendings()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<AcceptedMend> mendings;
+
+	/**
+	 * The cached value of the '{@link #getJoinRules() <em>Join Rules</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getJoinRules()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<JoinRule> joinRules;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -498,6 +564,78 @@ public class PanelImpl extends NamedImpl implements Panel {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public Double getEdgeAllowanceMm() {
+		return edgeAllowanceMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setEdgeAllowanceMm(Double newEdgeAllowanceMm) {
+		Double oldEdgeAllowanceMm = edgeAllowanceMm;
+		edgeAllowanceMm = newEdgeAllowanceMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PANEL__EDGE_ALLOWANCE_MM, oldEdgeAllowanceMm, edgeAllowanceMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getOutlineElement() {
+		return outlineElement;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setOutlineElement(String newOutlineElement) {
+		String oldOutlineElement = outlineElement;
+		outlineElement = newOutlineElement;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PANEL__OUTLINE_ELEMENT, oldOutlineElement, outlineElement));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<AcceptedMend> getMendings() {
+		if (mendings == null) {
+			mendings = new EObjectContainmentWithInverseEList<AcceptedMend>(AcceptedMend.class, this, CommissionPackage.PANEL__MENDINGS, CommissionPackage.ACCEPTED_MEND__PANEL);
+		}
+		return mendings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<JoinRule> getJoinRules() {
+		if (joinRules == null) {
+			joinRules = new EObjectContainmentWithInverseEList<JoinRule>(JoinRule.class, this, CommissionPackage.PANEL__JOIN_RULES, CommissionPackage.JOIN_RULE__PANEL);
+		}
+		return joinRules;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -512,6 +650,10 @@ public class PanelImpl extends NamedImpl implements Panel {
 				return ((InternalEList<InternalEObject>)(InternalEList<?>)getPieces()).basicAdd(otherEnd, msgs);
 			case CommissionPackage.PANEL__LAYERS:
 				return ((InternalEList<InternalEObject>)(InternalEList<?>)getLayers()).basicAdd(otherEnd, msgs);
+			case CommissionPackage.PANEL__MENDINGS:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getMendings()).basicAdd(otherEnd, msgs);
+			case CommissionPackage.PANEL__JOIN_RULES:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getJoinRules()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -532,6 +674,10 @@ public class PanelImpl extends NamedImpl implements Panel {
 				return ((InternalEList<?>)getPieces()).basicRemove(otherEnd, msgs);
 			case CommissionPackage.PANEL__LAYERS:
 				return ((InternalEList<?>)getLayers()).basicRemove(otherEnd, msgs);
+			case CommissionPackage.PANEL__MENDINGS:
+				return ((InternalEList<?>)getMendings()).basicRemove(otherEnd, msgs);
+			case CommissionPackage.PANEL__JOIN_RULES:
+				return ((InternalEList<?>)getJoinRules()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -581,6 +727,14 @@ public class PanelImpl extends NamedImpl implements Panel {
 				return getLayers();
 			case CommissionPackage.PANEL__CONTENT_KEY:
 				return getContentKey();
+			case CommissionPackage.PANEL__EDGE_ALLOWANCE_MM:
+				return getEdgeAllowanceMm();
+			case CommissionPackage.PANEL__OUTLINE_ELEMENT:
+				return getOutlineElement();
+			case CommissionPackage.PANEL__MENDINGS:
+				return getMendings();
+			case CommissionPackage.PANEL__JOIN_RULES:
+				return getJoinRules();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -630,6 +784,20 @@ public class PanelImpl extends NamedImpl implements Panel {
 			case CommissionPackage.PANEL__CONTENT_KEY:
 				setContentKey((String)newValue);
 				return;
+			case CommissionPackage.PANEL__EDGE_ALLOWANCE_MM:
+				setEdgeAllowanceMm((Double)newValue);
+				return;
+			case CommissionPackage.PANEL__OUTLINE_ELEMENT:
+				setOutlineElement((String)newValue);
+				return;
+			case CommissionPackage.PANEL__MENDINGS:
+				getMendings().clear();
+				getMendings().addAll((Collection<? extends AcceptedMend>)newValue);
+				return;
+			case CommissionPackage.PANEL__JOIN_RULES:
+				getJoinRules().clear();
+				getJoinRules().addAll((Collection<? extends JoinRule>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -675,6 +843,18 @@ public class PanelImpl extends NamedImpl implements Panel {
 			case CommissionPackage.PANEL__CONTENT_KEY:
 				setContentKey(CONTENT_KEY_EDEFAULT);
 				return;
+			case CommissionPackage.PANEL__EDGE_ALLOWANCE_MM:
+				setEdgeAllowanceMm(EDGE_ALLOWANCE_MM_EDEFAULT);
+				return;
+			case CommissionPackage.PANEL__OUTLINE_ELEMENT:
+				setOutlineElement(OUTLINE_ELEMENT_EDEFAULT);
+				return;
+			case CommissionPackage.PANEL__MENDINGS:
+				getMendings().clear();
+				return;
+			case CommissionPackage.PANEL__JOIN_RULES:
+				getJoinRules().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -709,6 +889,14 @@ public class PanelImpl extends NamedImpl implements Panel {
 				return layers != null && !layers.isEmpty();
 			case CommissionPackage.PANEL__CONTENT_KEY:
 				return CONTENT_KEY_EDEFAULT == null ? contentKey != null : !CONTENT_KEY_EDEFAULT.equals(contentKey);
+			case CommissionPackage.PANEL__EDGE_ALLOWANCE_MM:
+				return EDGE_ALLOWANCE_MM_EDEFAULT == null ? edgeAllowanceMm != null : !EDGE_ALLOWANCE_MM_EDEFAULT.equals(edgeAllowanceMm);
+			case CommissionPackage.PANEL__OUTLINE_ELEMENT:
+				return OUTLINE_ELEMENT_EDEFAULT == null ? outlineElement != null : !OUTLINE_ELEMENT_EDEFAULT.equals(outlineElement);
+			case CommissionPackage.PANEL__MENDINGS:
+				return mendings != null && !mendings.isEmpty();
+			case CommissionPackage.PANEL__JOIN_RULES:
+				return joinRules != null && !joinRules.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -735,6 +923,10 @@ public class PanelImpl extends NamedImpl implements Panel {
 		result.append(gapMm);
 		result.append(", contentKey: ");
 		result.append(contentKey);
+		result.append(", edgeAllowanceMm: ");
+		result.append(edgeAllowanceMm);
+		result.append(", outlineElement: ");
+		result.append(outlineElement);
 		result.append(')');
 		return result.toString();
 	}

@@ -55,6 +55,12 @@ import saddlebar.model.commission.Piece;
  *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getChoices <em>Choices</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getState <em>State</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PieceImpl#isRetired <em>Retired</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getNote <em>Note</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getGroup <em>Group</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#isLocked <em>Locked</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#isNumberedByHand <em>Numbered By Hand</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getCameFrom <em>Came From</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PieceImpl#getBecame <em>Became</em>}</li>
  * </ul>
  *
  * @generated
@@ -339,6 +345,106 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 	 * @ordered
 	 */
 	protected boolean retired = RETIRED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String NOTE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNote() <em>Note</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNote()
+	 * @generated
+	 * @ordered
+	 */
+	protected String note = NOTE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getGroup() <em>Group</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGroup()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String GROUP_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getGroup() <em>Group</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGroup()
+	 * @generated
+	 * @ordered
+	 */
+	protected String group = GROUP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isLocked() <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isLocked()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean LOCKED_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isLocked() <em>Locked</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isLocked()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean locked = LOCKED_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isNumberedByHand() <em>Numbered By Hand</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isNumberedByHand()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean NUMBERED_BY_HAND_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isNumberedByHand() <em>Numbered By Hand</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isNumberedByHand()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean numberedByHand = NUMBERED_BY_HAND_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getCameFrom() <em>Came From</em>}' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCameFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Piece> cameFrom;
+
+	/**
+	 * The cached value of the '{@link #getBecame() <em>Became</em>}' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBecame()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Piece> became;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -762,6 +868,124 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public String getNote() {
+		return note;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNote(String newNote) {
+		String oldNote = note;
+		note = newNote;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PIECE__NOTE, oldNote, note));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getGroup() {
+		return group;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setGroup(String newGroup) {
+		String oldGroup = group;
+		group = newGroup;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PIECE__GROUP, oldGroup, group));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isLocked() {
+		return locked;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLocked(boolean newLocked) {
+		boolean oldLocked = locked;
+		locked = newLocked;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PIECE__LOCKED, oldLocked, locked));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isNumberedByHand() {
+		return numberedByHand;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNumberedByHand(boolean newNumberedByHand) {
+		boolean oldNumberedByHand = numberedByHand;
+		numberedByHand = newNumberedByHand;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PIECE__NUMBERED_BY_HAND, oldNumberedByHand, numberedByHand));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Piece> getCameFrom() {
+		if (cameFrom == null) {
+			cameFrom = new EObjectWithInverseResolvingEList.ManyInverse<Piece>(Piece.class, this, CommissionPackage.PIECE__CAME_FROM, CommissionPackage.PIECE__BECAME);
+		}
+		return cameFrom;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Piece> getBecame() {
+		if (became == null) {
+			became = new EObjectWithInverseResolvingEList.ManyInverse<Piece>(Piece.class, this, CommissionPackage.PIECE__BECAME, CommissionPackage.PIECE__CAME_FROM);
+		}
+		return became;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -772,6 +996,10 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 				return basicSetPanel((Panel)otherEnd, msgs);
 			case CommissionPackage.PIECE__CHOICES:
 				return ((InternalEList<InternalEObject>)(InternalEList<?>)getChoices()).basicAdd(otherEnd, msgs);
+			case CommissionPackage.PIECE__CAME_FROM:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getCameFrom()).basicAdd(otherEnd, msgs);
+			case CommissionPackage.PIECE__BECAME:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getBecame()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -788,6 +1016,10 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 				return basicSetPanel(null, msgs);
 			case CommissionPackage.PIECE__CHOICES:
 				return ((InternalEList<?>)getChoices()).basicRemove(otherEnd, msgs);
+			case CommissionPackage.PIECE__CAME_FROM:
+				return ((InternalEList<?>)getCameFrom()).basicRemove(otherEnd, msgs);
+			case CommissionPackage.PIECE__BECAME:
+				return ((InternalEList<?>)getBecame()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -849,6 +1081,18 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 				return getState();
 			case CommissionPackage.PIECE__RETIRED:
 				return isRetired();
+			case CommissionPackage.PIECE__NOTE:
+				return getNote();
+			case CommissionPackage.PIECE__GROUP:
+				return getGroup();
+			case CommissionPackage.PIECE__LOCKED:
+				return isLocked();
+			case CommissionPackage.PIECE__NUMBERED_BY_HAND:
+				return isNumberedByHand();
+			case CommissionPackage.PIECE__CAME_FROM:
+				return getCameFrom();
+			case CommissionPackage.PIECE__BECAME:
+				return getBecame();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -916,6 +1160,26 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 			case CommissionPackage.PIECE__RETIRED:
 				setRetired((Boolean)newValue);
 				return;
+			case CommissionPackage.PIECE__NOTE:
+				setNote((String)newValue);
+				return;
+			case CommissionPackage.PIECE__GROUP:
+				setGroup((String)newValue);
+				return;
+			case CommissionPackage.PIECE__LOCKED:
+				setLocked((Boolean)newValue);
+				return;
+			case CommissionPackage.PIECE__NUMBERED_BY_HAND:
+				setNumberedByHand((Boolean)newValue);
+				return;
+			case CommissionPackage.PIECE__CAME_FROM:
+				getCameFrom().clear();
+				getCameFrom().addAll((Collection<? extends Piece>)newValue);
+				return;
+			case CommissionPackage.PIECE__BECAME:
+				getBecame().clear();
+				getBecame().addAll((Collection<? extends Piece>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -979,6 +1243,24 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 			case CommissionPackage.PIECE__RETIRED:
 				setRetired(RETIRED_EDEFAULT);
 				return;
+			case CommissionPackage.PIECE__NOTE:
+				setNote(NOTE_EDEFAULT);
+				return;
+			case CommissionPackage.PIECE__GROUP:
+				setGroup(GROUP_EDEFAULT);
+				return;
+			case CommissionPackage.PIECE__LOCKED:
+				setLocked(LOCKED_EDEFAULT);
+				return;
+			case CommissionPackage.PIECE__NUMBERED_BY_HAND:
+				setNumberedByHand(NUMBERED_BY_HAND_EDEFAULT);
+				return;
+			case CommissionPackage.PIECE__CAME_FROM:
+				getCameFrom().clear();
+				return;
+			case CommissionPackage.PIECE__BECAME:
+				getBecame().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1025,6 +1307,18 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 				return state != STATE_EDEFAULT;
 			case CommissionPackage.PIECE__RETIRED:
 				return retired != RETIRED_EDEFAULT;
+			case CommissionPackage.PIECE__NOTE:
+				return NOTE_EDEFAULT == null ? note != null : !NOTE_EDEFAULT.equals(note);
+			case CommissionPackage.PIECE__GROUP:
+				return GROUP_EDEFAULT == null ? group != null : !GROUP_EDEFAULT.equals(group);
+			case CommissionPackage.PIECE__LOCKED:
+				return locked != LOCKED_EDEFAULT;
+			case CommissionPackage.PIECE__NUMBERED_BY_HAND:
+				return numberedByHand != NUMBERED_BY_HAND_EDEFAULT;
+			case CommissionPackage.PIECE__CAME_FROM:
+				return cameFrom != null && !cameFrom.isEmpty();
+			case CommissionPackage.PIECE__BECAME:
+				return became != null && !became.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1065,6 +1359,14 @@ public class PieceImpl extends IdentifiedImpl implements Piece {
 		result.append(state);
 		result.append(", retired: ");
 		result.append(retired);
+		result.append(", note: ");
+		result.append(note);
+		result.append(", group: ");
+		result.append(group);
+		result.append(", locked: ");
+		result.append(locked);
+		result.append(", numberedByHand: ");
+		result.append(numberedByHand);
 		result.append(')');
 		return result.toString();
 	}

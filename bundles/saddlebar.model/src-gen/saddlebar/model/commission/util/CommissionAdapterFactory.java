@@ -255,6 +255,14 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createPieceAdapter();
 			}
 			@Override
+			public Adapter caseAcceptedMend(AcceptedMend object) {
+				return createAcceptedMendAdapter();
+			}
+			@Override
+			public Adapter caseJoinRule(JoinRule object) {
+				return createJoinRuleAdapter();
+			}
+			@Override
 			public Adapter caseDesignLayer(DesignLayer object) {
 				return createDesignLayerAdapter();
 			}
@@ -1027,6 +1035,34 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createPieceAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.AcceptedMend <em>Accepted Mend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.AcceptedMend
+	 * @generated
+	 */
+	public Adapter createAcceptedMendAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.JoinRule <em>Join Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.JoinRule
+	 * @generated
+	 */
+	public Adapter createJoinRuleAdapter() {
 		return null;
 	}
 

@@ -411,6 +411,18 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case CommissionPackage.ACCEPTED_MEND: {
+				AcceptedMend acceptedMend = (AcceptedMend)theEObject;
+				T result = caseAcceptedMend(acceptedMend);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.JOIN_RULE: {
+				JoinRule joinRule = (JoinRule)theEObject;
+				T result = caseJoinRule(joinRule);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			case CommissionPackage.DESIGN_LAYER: {
 				DesignLayer designLayer = (DesignLayer)theEObject;
 				T result = caseDesignLayer(designLayer);
@@ -1292,6 +1304,36 @@ public class CommissionSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T casePiece(Piece object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Accepted Mend</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Accepted Mend</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseAcceptedMend(AcceptedMend object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Join Rule</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Join Rule</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseJoinRule(JoinRule object) {
 		return null;
 	}
 
