@@ -1071,13 +1071,22 @@ public interface CommissionPackage extends EPackage {
 	int PAINT__LOTS = NAMED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PAINT__TRANSMITTANCE = NAMED_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Paint</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
+	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Paint</em>' class.
@@ -1488,13 +1497,76 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__EXPANSION_PER_MILLION_K = NAMED_FEATURE_COUNT + 18;
 
 	/**
+	 * The feature id for the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__MEASURED_MM = NAMED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__TRANSMITTANCE = NAMED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Sheets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__SHEETS = NAMED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Narrow Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__NARROW_MM = NAMED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Needle Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__NEEDLE_DEG = NAMED_FEATURE_COUNT + 23;
+
+	/**
+	 * The feature id for the '<em><b>Inside Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__INSIDE_CURVE = NAMED_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Inside Radius Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__INSIDE_RADIUS_MM = NAMED_FEATURE_COUNT + 25;
+
+	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 26;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -4502,13 +4574,130 @@ public interface CommissionPackage extends EPackage {
 	int OPENING__NOTE = IDENTIFIED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Jamb Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__JAMB_MM = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Rise Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__RISE_MM = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Top Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__TOP_MM = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Right Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__RIGHT_MM = IDENTIFIED_FEATURE_COUNT + 14;
+
+	/**
+	 * The feature id for the '<em><b>Bottom Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__BOTTOM_MM = IDENTIFIED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Left Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__LEFT_MM = IDENTIFIED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Diagonal Down Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIAGONAL_DOWN_MM = IDENTIFIED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Diagonal Up Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIAGONAL_UP_MM = IDENTIFIED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Rebate Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__REBATE_MM = IDENTIFIED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Clearance Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__CLEARANCE_MM = IDENTIFIED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__OUTLINE = IDENTIFIED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Bars Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__BARS_MM = IDENTIFIED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Divisions Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int OPENING__DIVISIONS_MM = IDENTIFIED_FEATURE_COUNT + 23;
+
+	/**
 	 * The number of structural features of the '<em>Opening</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int OPENING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 11;
+	int OPENING_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 24;
 
 	/**
 	 * The number of operations of the '<em>Opening</em>' class.
@@ -4802,13 +4991,49 @@ public interface CommissionPackage extends EPackage {
 	int PANEL__CONTENT_KEY = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Edge Allowance Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__EDGE_ALLOWANCE_MM = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Outline Element</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__OUTLINE_ELEMENT = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Mendings</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__MENDINGS = NAMED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Join Rules</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PANEL__JOIN_RULES = NAMED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Panel</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PANEL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int PANEL_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Panel</em>' class.
@@ -5210,13 +5435,67 @@ public interface CommissionPackage extends EPackage {
 	int PIECE__RETIRED = IDENTIFIED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__NOTE = IDENTIFIED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Group</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__GROUP = IDENTIFIED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Locked</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__LOCKED = IDENTIFIED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Numbered By Hand</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__NUMBERED_BY_HAND = IDENTIFIED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Came From</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__CAME_FROM = IDENTIFIED_FEATURE_COUNT + 21;
+
+	/**
+	 * The feature id for the '<em><b>Became</b></em>' reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PIECE__BECAME = IDENTIFIED_FEATURE_COUNT + 22;
+
+	/**
 	 * The number of structural features of the '<em>Piece</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PIECE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 17;
+	int PIECE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 23;
 
 	/**
 	 * The number of operations of the '<em>Piece</em>' class.
@@ -5723,70 +6002,27 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendedPlace()
 	 * @generated
 	 */
-	int MENDED_PLACE = 46;
+	int MENDED_PLACE = 73;
 
 	/**
-	 * The feature id for the '<em><b>Recipe</b></em>' container reference.
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
 	 * @generated
-	 * @ordered
 	 */
-	int MENDED_PLACE__RECIPE = 0;
+	int ACCEPTED_MEND = 74;
 
 	/**
-	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.JoinRuleImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
 	 * @generated
-	 * @ordered
 	 */
-	int MENDED_PLACE__KIND = 1;
-
-	/**
-	 * The feature id for the '<em><b>XMm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MENDED_PLACE__XMM = 2;
-
-	/**
-	 * The feature id for the '<em><b>YMm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MENDED_PLACE__YMM = 3;
-
-	/**
-	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MENDED_PLACE__WIDTH_MM = 4;
-
-	/**
-	 * The number of structural features of the '<em>Mended Place</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MENDED_PLACE_FEATURE_COUNT = 5;
-
-	/**
-	 * The number of operations of the '<em>Mended Place</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int MENDED_PLACE_OPERATION_COUNT = 0;
+	int JOIN_RULE = 75;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
@@ -5796,7 +6032,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencil()
 	 * @generated
 	 */
-	int STENCIL = 47;
+	int STENCIL = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5995,7 +6231,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilPiece()
 	 * @generated
 	 */
-	int STENCIL_PIECE = 48;
+	int STENCIL_PIECE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Stencil</b></em>' container reference.
@@ -6086,7 +6322,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSetting()
 	 * @generated
 	 */
-	int SETTING = 49;
+	int SETTING = 48;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -6132,7 +6368,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingRecord()
 	 * @generated
 	 */
-	int MAKING_RECORD = 50;
+	int MAKING_RECORD = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6268,7 +6504,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkBrought()
 	 * @generated
 	 */
-	int ARTWORK_BROUGHT = 51;
+	int ARTWORK_BROUGHT = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6458,7 +6694,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiecesMade()
 	 * @generated
 	 */
-	int PIECES_MADE = 52;
+	int PIECES_MADE = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6648,7 +6884,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilMade()
 	 * @generated
 	 */
-	int STENCIL_MADE = 53;
+	int STENCIL_MADE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6901,7 +7137,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMade()
 	 * @generated
 	 */
-	int SHEET_MADE = 54;
+	int SHEET_MADE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7091,7 +7327,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDocumentMade()
 	 * @generated
 	 */
-	int DOCUMENT_MADE = 55;
+	int DOCUMENT_MADE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7245,7 +7481,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getScreenLoad()
 	 * @generated
 	 */
-	int SCREEN_LOAD = 56;
+	int SCREEN_LOAD = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7444,7 +7680,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getReclaim()
 	 * @generated
 	 */
-	int RECLAIM = 57;
+	int RECLAIM = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7607,7 +7843,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintMix()
 	 * @generated
 	 */
-	int PAINT_MIX = 58;
+	int PAINT_MIX = 57;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7797,7 +8033,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrintRun()
 	 * @generated
 	 */
-	int PRINT_RUN = 59;
+	int PRINT_RUN = 58;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8023,7 +8259,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiring()
 	 * @generated
 	 */
-	int FIRING = 60;
+	int FIRING = 59;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8240,7 +8476,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRunSegment()
 	 * @generated
 	 */
-	int RUN_SEGMENT = 61;
+	int RUN_SEGMENT = 60;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -8313,7 +8549,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getShelfPlace()
 	 * @generated
 	 */
-	int SHELF_PLACE = 62;
+	int SHELF_PLACE = 61;
 
 	/**
 	 * The feature id for the '<em><b>Window Id</b></em>' attribute.
@@ -8413,7 +8649,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 63;
+	int GLAZING = 62;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8594,7 +8830,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 64;
+	int FIXING = 63;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8757,7 +8993,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDefect()
 	 * @generated
 	 */
-	int DEFECT = 65;
+	int DEFECT = 64;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8992,7 +9228,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRemake()
 	 * @generated
 	 */
-	int REMAKE = 66;
+	int REMAKE = 65;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9173,7 +9409,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getNote()
 	 * @generated
 	 */
-	int NOTE = 67;
+	int NOTE = 66;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9327,7 +9563,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCostLine()
 	 * @generated
 	 */
-	int COST_LINE = 68;
+	int COST_LINE = 67;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9544,7 +9780,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockMove()
 	 * @generated
 	 */
-	int STOCK_MOVE = 69;
+	int STOCK_MOVE = 68;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9716,7 +9952,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproved()
 	 * @generated
 	 */
-	int APPROVED = 70;
+	int APPROVED = 69;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9879,7 +10115,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOtherRecord()
 	 * @generated
 	 */
-	int OTHER_RECORD = 71;
+	int OTHER_RECORD = 70;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -10008,6 +10244,404 @@ public interface CommissionPackage extends EPackage {
 	int OTHER_RECORD_OPERATION_COUNT = MAKING_RECORD_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.StockSheetImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+	 * @generated
+	 */
+	int STOCK_SHEET = 71;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Glass</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GLASS = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__WIDTH_MM = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Height Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__HEIGHT_MM = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OUTLINE = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Grain Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GRAIN_DEG = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Offcut</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OFFCUT = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Cut From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__CUT_FROM = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Used Up</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__USED_UP = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Flaws</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__FLAWS = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of structural features of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of operations of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.GlassFlawImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+	 * @generated
+	 */
+	int GLASS_FLAW = 72;
+
+	/**
+	 * The feature id for the '<em><b>Sheet</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__SHEET = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__OUTLINE = 2;
+
+	/**
+	 * The number of structural features of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_FEATURE_COUNT = 3;
+
+	/**
+	 * The number of operations of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Recipe</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__RECIPE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__XMM = 2;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__YMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__WIDTH_MM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__KEY = 1;
+
+	/**
+	 * The feature id for the '<em><b>Words</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__WORDS = 2;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__XMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__YMM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Art Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__ART_LAYER = 1;
+
+	/**
+	 * The feature id for the '<em><b>First</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__FIRST = 2;
+
+	/**
+	 * The feature id for the '<em><b>Second</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__SECOND = 3;
+
+	/**
+	 * The feature id for the '<em><b>Join</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN = 4;
+
+	/**
+	 * The feature id for the '<em><b>Join Stock</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN_STOCK = 5;
+
+	/**
+	 * The feature id for the '<em><b>Gap Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__GAP_MM = 6;
+
+	/**
+	 * The number of structural features of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_FEATURE_COUNT = 7;
+
+	/**
+	 * The number of operations of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10015,7 +10649,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getUnitSystem()
 	 * @generated
 	 */
-	int UNIT_SYSTEM = 72;
+	int UNIT_SYSTEM = 76;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.LayerRole <em>Layer Role</em>}' enum.
@@ -10025,7 +10659,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getLayerRole()
 	 * @generated
 	 */
-	int LAYER_ROLE = 73;
+	int LAYER_ROLE = 77;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Face <em>Face</em>}' enum.
@@ -10035,7 +10669,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFace()
 	 * @generated
 	 */
-	int FACE = 74;
+	int FACE = 78;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MakingState <em>Making State</em>}' enum.
@@ -10045,7 +10679,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingState()
 	 * @generated
 	 */
-	int MAKING_STATE = 75;
+	int MAKING_STATE = 79;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.JoinKind <em>Join Kind</em>}' enum.
@@ -10055,7 +10689,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinKind()
 	 * @generated
 	 */
-	int JOIN_KIND = 76;
+	int JOIN_KIND = 80;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.OpeningKind <em>Opening Kind</em>}' enum.
@@ -10065,7 +10699,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 77;
+	int OPENING_KIND = 81;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.PaintKind <em>Paint Kind</em>}' enum.
@@ -10075,7 +10709,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintKind()
 	 * @generated
 	 */
-	int PAINT_KIND = 78;
+	int PAINT_KIND = 82;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MediumBase <em>Medium Base</em>}' enum.
@@ -10085,7 +10719,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMediumBase()
 	 * @generated
 	 */
-	int MEDIUM_BASE = 79;
+	int MEDIUM_BASE = 83;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SheetMaterial <em>Sheet Material</em>}' enum.
@@ -10095,7 +10729,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMaterial()
 	 * @generated
 	 */
-	int SHEET_MATERIAL = 80;
+	int SHEET_MATERIAL = 84;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.TonerSide <em>Toner Side</em>}' enum.
@@ -10105,7 +10739,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonerSide()
 	 * @generated
 	 */
-	int TONER_SIDE = 81;
+	int TONER_SIDE = 85;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SightLineRule <em>Sight Line Rule</em>}' enum.
@@ -10115,7 +10749,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSightLineRule()
 	 * @generated
 	 */
-	int SIGHT_LINE_RULE = 82;
+	int SIGHT_LINE_RULE = 86;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.ToneMode <em>Tone Mode</em>}' enum.
@@ -10125,7 +10759,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneMode()
 	 * @generated
 	 */
-	int TONE_MODE = 83;
+	int TONE_MODE = 87;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MirrorRule <em>Mirror Rule</em>}' enum.
@@ -10135,7 +10769,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMirrorRule()
 	 * @generated
 	 */
-	int MIRROR_RULE = 84;
+	int MIRROR_RULE = 88;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.EndRule <em>End Rule</em>}' enum.
@@ -10145,7 +10779,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getEndRule()
 	 * @generated
 	 */
-	int END_RULE = 85;
+	int END_RULE = 89;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}' enum.
@@ -10155,7 +10789,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendKind()
 	 * @generated
 	 */
-	int MEND_KIND = 86;
+	int MEND_KIND = 92;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.
@@ -10165,7 +10799,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteState()
 	 * @generated
 	 */
-	int QUOTE_STATE = 87;
+	int QUOTE_STATE = 90;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Disposition <em>Disposition</em>}' enum.
@@ -10175,7 +10809,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDisposition()
 	 * @generated
 	 */
-	int DISPOSITION = 88;
+	int DISPOSITION = 91;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -10185,7 +10819,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 89;
+	int MOMENT = 93;
 
 	/**
 	 * The meta object id for the '<em>Day</em>' data type.
@@ -10195,7 +10829,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDay()
 	 * @generated
 	 */
-	int DAY = 90;
+	int DAY = 94;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -10205,7 +10839,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 91;
+	int OUTLINE = 95;
 
 
 	/**
@@ -11036,6 +11670,17 @@ public interface CommissionPackage extends EPackage {
 	EReference getPaint_Lots();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Paint#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.Paint#getTransmittance()
+	 * @see #getPaint()
+	 * @generated
+	 */
+	EAttribute getPaint_Transmittance();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.PaintLot <em>Paint Lot</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11372,6 +12017,83 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getGlassStock_ExpansionPerMillionK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getMeasuredMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_MeasuredMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getTransmittance()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_Transmittance();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sheets</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getSheets()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EReference getGlassStock_Sheets();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Narrow Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getNarrowMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_NarrowMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Needle Deg</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getNeedleDeg()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_NeedleDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Inside Curve</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getInsideCurve()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_InsideCurve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Inside Radius Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getInsideRadiusMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_InsideRadiusMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinStock <em>Join Stock</em>}'.
@@ -13812,6 +14534,149 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getOpening_Note();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getJambMm <em>Jamb Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Jamb Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getJambMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_JambMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRiseMm <em>Rise Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rise Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRiseMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RiseMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getTopMm <em>Top Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Top Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getTopMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_TopMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRightMm <em>Right Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Right Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRightMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RightMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getBottomMm <em>Bottom Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Bottom Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getBottomMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_BottomMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getLeftMm <em>Left Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Left Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getLeftMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_LeftMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getDiagonalDownMm <em>Diagonal Down Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Diagonal Down Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDiagonalDownMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DiagonalDownMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getDiagonalUpMm <em>Diagonal Up Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Diagonal Up Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDiagonalUpMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DiagonalUpMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getRebateMm <em>Rebate Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Rebate Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getRebateMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_RebateMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getClearanceMm <em>Clearance Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clearance Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getClearanceMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_ClearanceMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Opening#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.Opening#getOutline()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_Outline();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Opening#getBarsMm <em>Bars Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Bars Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getBarsMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_BarsMm();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Opening#getDivisionsMm <em>Divisions Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Divisions Mm</em>'.
+	 * @see saddlebar.model.commission.Opening#getDivisionsMm()
+	 * @see #getOpening()
+	 * @generated
+	 */
+	EAttribute getOpening_DivisionsMm();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Colourway <em>Colourway</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -14038,6 +14903,50 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPanel_ContentKey();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Panel#getEdgeAllowanceMm <em>Edge Allowance Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Edge Allowance Mm</em>'.
+	 * @see saddlebar.model.commission.Panel#getEdgeAllowanceMm()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EAttribute getPanel_EdgeAllowanceMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Panel#getOutlineElement <em>Outline Element</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline Element</em>'.
+	 * @see saddlebar.model.commission.Panel#getOutlineElement()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EAttribute getPanel_OutlineElement();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.Panel#getMendings <em>Mendings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Mendings</em>'.
+	 * @see saddlebar.model.commission.Panel#getMendings()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EReference getPanel_Mendings();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.Panel#getJoinRules <em>Join Rules</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Join Rules</em>'.
+	 * @see saddlebar.model.commission.Panel#getJoinRules()
+	 * @see #getPanel()
+	 * @generated
+	 */
+	EReference getPanel_JoinRules();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.ArtworkReference <em>Artwork Reference</em>}'.
@@ -14442,6 +15351,72 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPiece_Retired();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#getNote <em>Note</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Note</em>'.
+	 * @see saddlebar.model.commission.Piece#getNote()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Note();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#getGroup <em>Group</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Group</em>'.
+	 * @see saddlebar.model.commission.Piece#getGroup()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Group();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#isLocked <em>Locked</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Locked</em>'.
+	 * @see saddlebar.model.commission.Piece#isLocked()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_Locked();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Piece#isNumberedByHand <em>Numbered By Hand</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Numbered By Hand</em>'.
+	 * @see saddlebar.model.commission.Piece#isNumberedByHand()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EAttribute getPiece_NumberedByHand();
+
+	/**
+	 * Returns the meta object for the reference list '{@link saddlebar.model.commission.Piece#getCameFrom <em>Came From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Came From</em>'.
+	 * @see saddlebar.model.commission.Piece#getCameFrom()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_CameFrom();
+
+	/**
+	 * Returns the meta object for the reference list '{@link saddlebar.model.commission.Piece#getBecame <em>Became</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference list '<em>Became</em>'.
+	 * @see saddlebar.model.commission.Piece#getBecame()
+	 * @see #getPiece()
+	 * @generated
+	 */
+	EReference getPiece_Became();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.DesignLayer <em>Design Layer</em>}'.
@@ -15022,6 +15997,158 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMendedPlace_WidthMm();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.AcceptedMend <em>Accepted Mend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Accepted Mend</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend
+	 * @generated
+	 */
+	EClass getAcceptedMend();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.AcceptedMend#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getPanel()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EReference getAcceptedMend_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Key</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getKey()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getWords <em>Words</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Words</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getWords()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Words();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getXMm <em>XMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>XMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getXMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_XMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getYMm <em>YMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>YMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getYMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_YMm();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinRule <em>Join Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Join Rule</em>'.
+	 * @see saddlebar.model.commission.JoinRule
+	 * @generated
+	 */
+	EClass getJoinRule();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.JoinRule#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getPanel()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getArtLayer <em>Art Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Art Layer</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getArtLayer()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_ArtLayer();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getFirst <em>First</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>First</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getFirst()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_First();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getSecond <em>Second</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Second</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getSecond()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Second();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getJoin <em>Join</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Join</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoin()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_Join();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getJoinStock <em>Join Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Join Stock</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoinStock()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_JoinStock();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getGapMm <em>Gap Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap Mm</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getGapMm()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_GapMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Stencil <em>Stencil</em>}'.
@@ -17058,6 +18185,158 @@ public interface CommissionPackage extends EPackage {
 	EClass getOtherRecord();
 
 	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.StockSheet <em>Stock Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stock Sheet</em>'.
+	 * @see saddlebar.model.commission.StockSheet
+	 * @generated
+	 */
+	EClass getStockSheet();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Glass</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGlass()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Glass();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getWidthMm <em>Width Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getWidthMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_WidthMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getHeightMm <em>Height Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getHeightMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_HeightMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getOutline()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Outline();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getGrainDeg <em>Grain Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Grain Deg</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGrainDeg()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_GrainDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isOffcut <em>Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Offcut</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isOffcut()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Offcut();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getCutFrom <em>Cut From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cut From</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getCutFrom()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_CutFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isUsedUp <em>Used Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Used Up</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isUsedUp()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_UsedUp();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.StockSheet#getFlaws <em>Flaws</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Flaws</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getFlaws()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Flaws();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.GlassFlaw <em>Glass Flaw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Glass Flaw</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw
+	 * @generated
+	 */
+	EClass getGlassFlaw();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.GlassFlaw#getSheet <em>Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Sheet</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getSheet()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EReference getGlassFlaw_Sheet();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getKind()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getOutline()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Outline();
+
+	/**
 	 * Returns the meta object for enum '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -17919,6 +19198,14 @@ public interface CommissionPackage extends EPackage {
 		EReference PAINT__LOTS = eINSTANCE.getPaint_Lots();
 
 		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PAINT__TRANSMITTANCE = eINSTANCE.getPaint_Transmittance();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.PaintLotImpl <em>Paint Lot</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18171,6 +19458,62 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute GLASS_STOCK__EXPANSION_PER_MILLION_K = eINSTANCE.getGlassStock_ExpansionPerMillionK();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__MEASURED_MM = eINSTANCE.getGlassStock_MeasuredMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__TRANSMITTANCE = eINSTANCE.getGlassStock_Transmittance();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_STOCK__SHEETS = eINSTANCE.getGlassStock_Sheets();
+
+		/**
+		 * The meta object literal for the '<em><b>Narrow Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__NARROW_MM = eINSTANCE.getGlassStock_NarrowMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Needle Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__NEEDLE_DEG = eINSTANCE.getGlassStock_NeedleDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Inside Curve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__INSIDE_CURVE = eINSTANCE.getGlassStock_InsideCurve();
+
+		/**
+		 * The meta object literal for the '<em><b>Inside Radius Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__INSIDE_RADIUS_MM = eINSTANCE.getGlassStock_InsideRadiusMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinStockImpl <em>Join Stock</em>}' class.
@@ -20017,6 +21360,110 @@ public interface CommissionPackage extends EPackage {
 		EAttribute OPENING__NOTE = eINSTANCE.getOpening_Note();
 
 		/**
+		 * The meta object literal for the '<em><b>Jamb Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__JAMB_MM = eINSTANCE.getOpening_JambMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Rise Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__RISE_MM = eINSTANCE.getOpening_RiseMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Top Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__TOP_MM = eINSTANCE.getOpening_TopMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Right Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__RIGHT_MM = eINSTANCE.getOpening_RightMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Bottom Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__BOTTOM_MM = eINSTANCE.getOpening_BottomMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Left Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__LEFT_MM = eINSTANCE.getOpening_LeftMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Diagonal Down Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIAGONAL_DOWN_MM = eINSTANCE.getOpening_DiagonalDownMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Diagonal Up Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIAGONAL_UP_MM = eINSTANCE.getOpening_DiagonalUpMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Rebate Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__REBATE_MM = eINSTANCE.getOpening_RebateMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Clearance Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__CLEARANCE_MM = eINSTANCE.getOpening_ClearanceMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__OUTLINE = eINSTANCE.getOpening_Outline();
+
+		/**
+		 * The meta object literal for the '<em><b>Bars Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__BARS_MM = eINSTANCE.getOpening_BarsMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Divisions Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute OPENING__DIVISIONS_MM = eINSTANCE.getOpening_DivisionsMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.ColourwayImpl <em>Colourway</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -20189,6 +21636,38 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PANEL__CONTENT_KEY = eINSTANCE.getPanel_ContentKey();
+
+		/**
+		 * The meta object literal for the '<em><b>Edge Allowance Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PANEL__EDGE_ALLOWANCE_MM = eINSTANCE.getPanel_EdgeAllowanceMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline Element</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PANEL__OUTLINE_ELEMENT = eINSTANCE.getPanel_OutlineElement();
+
+		/**
+		 * The meta object literal for the '<em><b>Mendings</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PANEL__MENDINGS = eINSTANCE.getPanel_Mendings();
+
+		/**
+		 * The meta object literal for the '<em><b>Join Rules</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PANEL__JOIN_RULES = eINSTANCE.getPanel_JoinRules();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.ArtworkReferenceImpl <em>Artwork Reference</em>}' class.
@@ -20491,6 +21970,54 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PIECE__RETIRED = eINSTANCE.getPiece_Retired();
+
+		/**
+		 * The meta object literal for the '<em><b>Note</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__NOTE = eINSTANCE.getPiece_Note();
+
+		/**
+		 * The meta object literal for the '<em><b>Group</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__GROUP = eINSTANCE.getPiece_Group();
+
+		/**
+		 * The meta object literal for the '<em><b>Locked</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__LOCKED = eINSTANCE.getPiece_Locked();
+
+		/**
+		 * The meta object literal for the '<em><b>Numbered By Hand</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PIECE__NUMBERED_BY_HAND = eINSTANCE.getPiece_NumberedByHand();
+
+		/**
+		 * The meta object literal for the '<em><b>Came From</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__CAME_FROM = eINSTANCE.getPiece_CameFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Became</b></em>' reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference PIECE__BECAME = eINSTANCE.getPiece_Became();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.DesignLayerImpl <em>Design Layer</em>}' class.
@@ -20921,6 +22448,122 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MENDED_PLACE__WIDTH_MM = eINSTANCE.getMendedPlace_WidthMm();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
+		 * @generated
+		 */
+		EClass ACCEPTED_MEND = eINSTANCE.getAcceptedMend();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACCEPTED_MEND__PANEL = eINSTANCE.getAcceptedMend_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__KEY = eINSTANCE.getAcceptedMend_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__WORDS = eINSTANCE.getAcceptedMend_Words();
+
+		/**
+		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__XMM = eINSTANCE.getAcceptedMend_XMm();
+
+		/**
+		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__YMM = eINSTANCE.getAcceptedMend_YMm();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.JoinRuleImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
+		 * @generated
+		 */
+		EClass JOIN_RULE = eINSTANCE.getJoinRule();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__PANEL = eINSTANCE.getJoinRule_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Art Layer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__ART_LAYER = eINSTANCE.getJoinRule_ArtLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>First</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__FIRST = eINSTANCE.getJoinRule_First();
+
+		/**
+		 * The meta object literal for the '<em><b>Second</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__SECOND = eINSTANCE.getJoinRule_Second();
+
+		/**
+		 * The meta object literal for the '<em><b>Join</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__JOIN = eINSTANCE.getJoinRule_Join();
+
+		/**
+		 * The meta object literal for the '<em><b>Join Stock</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__JOIN_STOCK = eINSTANCE.getJoinRule_JoinStock();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__GAP_MM = eINSTANCE.getJoinRule_GapMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
@@ -22467,6 +24110,122 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EClass OTHER_RECORD = eINSTANCE.getOtherRecord();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.StockSheetImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+		 * @generated
+		 */
+		EClass STOCK_SHEET = eINSTANCE.getStockSheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__GLASS = eINSTANCE.getStockSheet_Glass();
+
+		/**
+		 * The meta object literal for the '<em><b>Width Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__WIDTH_MM = eINSTANCE.getStockSheet_WidthMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Height Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__HEIGHT_MM = eINSTANCE.getStockSheet_HeightMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OUTLINE = eINSTANCE.getStockSheet_Outline();
+
+		/**
+		 * The meta object literal for the '<em><b>Grain Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__GRAIN_DEG = eINSTANCE.getStockSheet_GrainDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Offcut</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OFFCUT = eINSTANCE.getStockSheet_Offcut();
+
+		/**
+		 * The meta object literal for the '<em><b>Cut From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__CUT_FROM = eINSTANCE.getStockSheet_CutFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Used Up</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__USED_UP = eINSTANCE.getStockSheet_UsedUp();
+
+		/**
+		 * The meta object literal for the '<em><b>Flaws</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__FLAWS = eINSTANCE.getStockSheet_Flaws();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.GlassFlawImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+		 * @generated
+		 */
+		EClass GLASS_FLAW = eINSTANCE.getGlassFlaw();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_FLAW__SHEET = eINSTANCE.getGlassFlaw_Sheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__KIND = eINSTANCE.getGlassFlaw_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__OUTLINE = eINSTANCE.getGlassFlaw_Outline();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}' enum.

@@ -4,6 +4,7 @@
 package saddlebar.model.commission;
 
 import java.math.BigDecimal;
+import org.eclipse.emf.common.util.EList;
 
 /**
  * <!-- begin-user-doc -->
@@ -37,6 +38,13 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getGlassStock()
@@ -492,5 +500,172 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setExpansionPerMillionK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Thickness at which colour and transmittance were measured; absent: thicknessMm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured Mm</em>' attribute.
+	 * @see #setMeasuredMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_MeasuredMm()
+	 * @model
+	 * @generated
+	 */
+	Double getMeasuredMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measured Mm</em>' attribute.
+	 * @see #getMeasuredMm()
+	 * @generated
+	 */
+	void setMeasuredMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured spectrum of a sheet, faces included, as nm:share with spaces between; absent: a plausible one of the colour.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Transmittance</em>' attribute.
+	 * @see #setTransmittance(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Transmittance()
+	 * @model
+	 * @generated
+	 */
+	String getTransmittance();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Transmittance</em>' attribute.
+	 * @see #getTransmittance()
+	 * @generated
+	 */
+	void setTransmittance(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sheets</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.StockSheet}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sheets and off-cuts at hand, each by itself; those used up are kept because records name them.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sheets</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Sheets()
+	 * @see saddlebar.model.commission.StockSheet#getGlass
+	 * @model opposite="glass" containment="true"
+	 * @generated
+	 */
+	EList<StockSheet> getSheets();
+
+	/**
+	 * Returns the value of the '<em><b>Narrow Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Narrowest piece that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Narrow Mm</em>' attribute.
+	 * @see #setNarrowMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_NarrowMm()
+	 * @model
+	 * @generated
+	 */
+	Double getNarrowMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Narrow Mm</em>' attribute.
+	 * @see #getNarrowMm()
+	 * @generated
+	 */
+	void setNarrowMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Needle Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sharpest corner that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Needle Deg</em>' attribute.
+	 * @see #setNeedleDeg(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_NeedleDeg()
+	 * @model
+	 * @generated
+	 */
+	Double getNeedleDeg();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Needle Deg</em>' attribute.
+	 * @see #getNeedleDeg()
+	 * @generated
+	 */
+	void setNeedleDeg(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Inside Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Deepest inside curve, depth over chord, that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside Curve</em>' attribute.
+	 * @see #setInsideCurve(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_InsideCurve()
+	 * @model
+	 * @generated
+	 */
+	Double getInsideCurve();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Inside Curve</em>' attribute.
+	 * @see #getInsideCurve()
+	 * @generated
+	 */
+	void setInsideCurve(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Inside Radius Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Least radius of an inside curve that is cut from it with ease; absent: common practice.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Inside Radius Mm</em>' attribute.
+	 * @see #setInsideRadiusMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_InsideRadiusMm()
+	 * @model
+	 * @generated
+	 */
+	Double getInsideRadiusMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getInsideRadiusMm <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Inside Radius Mm</em>' attribute.
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 */
+	void setInsideRadiusMm(Double value);
 
 } // GlassStock

@@ -75,8 +75,6 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.PAINT_LOT: return createPaintLot();
 			case CommissionPackage.MEDIUM: return createMedium();
 			case CommissionPackage.GLASS_STOCK: return createGlassStock();
-			case CommissionPackage.STOCK_SHEET: return createStockSheet();
-			case CommissionPackage.GLASS_FLAW: return createGlassFlaw();
 			case CommissionPackage.JOIN_STOCK: return createJoinStock();
 			case CommissionPackage.SOLDER_STOCK: return createSolderStock();
 			case CommissionPackage.BAR_STOCK: return createBarStock();
@@ -109,11 +107,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.ARTWORK_REFERENCE: return createArtworkReference();
 			case CommissionPackage.ROLE_ASSIGNMENT: return createRoleAssignment();
 			case CommissionPackage.PIECE: return createPiece();
-			case CommissionPackage.ACCEPTED_MEND: return createAcceptedMend();
-			case CommissionPackage.JOIN_RULE: return createJoinRule();
 			case CommissionPackage.DESIGN_LAYER: return createDesignLayer();
 			case CommissionPackage.STENCIL_RECIPE: return createStencilRecipe();
-			case CommissionPackage.MENDED_PLACE: return createMendedPlace();
 			case CommissionPackage.STENCIL: return createStencil();
 			case CommissionPackage.STENCIL_PIECE: return createStencilPiece();
 			case CommissionPackage.SETTING: return (EObject)createSetting();
@@ -138,6 +133,11 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.STOCK_MOVE: return createStockMove();
 			case CommissionPackage.APPROVED: return createApproved();
 			case CommissionPackage.OTHER_RECORD: return createOtherRecord();
+			case CommissionPackage.STOCK_SHEET: return createStockSheet();
+			case CommissionPackage.GLASS_FLAW: return createGlassFlaw();
+			case CommissionPackage.MENDED_PLACE: return createMendedPlace();
+			case CommissionPackage.ACCEPTED_MEND: return createAcceptedMend();
+			case CommissionPackage.JOIN_RULE: return createJoinRule();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -179,12 +179,12 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return createMirrorRuleFromString(eDataType, initialValue);
 			case CommissionPackage.END_RULE:
 				return createEndRuleFromString(eDataType, initialValue);
-			case CommissionPackage.MEND_KIND:
-				return createMendKindFromString(eDataType, initialValue);
 			case CommissionPackage.QUOTE_STATE:
 				return createQuoteStateFromString(eDataType, initialValue);
 			case CommissionPackage.DISPOSITION:
 				return createDispositionFromString(eDataType, initialValue);
+			case CommissionPackage.MEND_KIND:
+				return createMendKindFromString(eDataType, initialValue);
 			case CommissionPackage.MOMENT:
 				return createMomentFromString(eDataType, initialValue);
 			case CommissionPackage.DAY:
@@ -232,12 +232,12 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return convertMirrorRuleToString(eDataType, instanceValue);
 			case CommissionPackage.END_RULE:
 				return convertEndRuleToString(eDataType, instanceValue);
-			case CommissionPackage.MEND_KIND:
-				return convertMendKindToString(eDataType, instanceValue);
 			case CommissionPackage.QUOTE_STATE:
 				return convertQuoteStateToString(eDataType, instanceValue);
 			case CommissionPackage.DISPOSITION:
 				return convertDispositionToString(eDataType, instanceValue);
+			case CommissionPackage.MEND_KIND:
+				return convertMendKindToString(eDataType, instanceValue);
 			case CommissionPackage.MOMENT:
 				return convertMomentToString(eDataType, instanceValue);
 			case CommissionPackage.DAY:

@@ -19,6 +19,7 @@ import org.eclipse.emf.ecore.impl.EPackageImpl;
 
 import saddlebar.model.art.OutlineMm;
 
+import saddlebar.model.commission.AcceptedMend;
 import saddlebar.model.commission.Approval;
 import saddlebar.model.commission.Approved;
 import saddlebar.model.commission.ArtworkBrought;
@@ -41,10 +42,12 @@ import saddlebar.model.commission.FiringSchedule;
 import saddlebar.model.commission.FiringSegment;
 import saddlebar.model.commission.Fixing;
 import saddlebar.model.commission.GlassChoice;
+import saddlebar.model.commission.GlassFlaw;
 import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.Glazing;
 import saddlebar.model.commission.Identified;
 import saddlebar.model.commission.JoinKind;
+import saddlebar.model.commission.JoinRule;
 import saddlebar.model.commission.JoinStock;
 import saddlebar.model.commission.JoinedCommission;
 import saddlebar.model.commission.Kiln;
@@ -101,6 +104,7 @@ import saddlebar.model.commission.StencilMade;
 import saddlebar.model.commission.StencilPiece;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.StockMove;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 import saddlebar.model.commission.ToneCalibration;
@@ -451,6 +455,20 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass acceptedMendEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass joinRuleEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EClass stencilEClass = null;
 
 	/**
@@ -620,6 +638,20 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EClass otherRecordEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass stockSheetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass glassFlawEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1587,6 +1619,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPaint_Transmittance() {
+		return (EAttribute)paintEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPaintLot() {
 		return paintLotEClass;
 	}
@@ -1889,6 +1931,76 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getGlassStock_ExpansionPerMillionK() {
 		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_MeasuredMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_Transmittance() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassStock_Sheets() {
+		return (EReference)glassStockEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NarrowMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NeedleDeg() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideCurve() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideRadiusMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(25);
 	}
 
 	/**
@@ -4137,6 +4249,136 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getOpening_JambMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RiseMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_TopMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RightMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(14);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_BottomMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(15);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_LeftMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DiagonalDownMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DiagonalUpMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_RebateMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_ClearanceMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_Outline() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_BarsMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getOpening_DivisionsMm() {
+		return (EAttribute)openingEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getColourway() {
 		return colourwayEClass;
 	}
@@ -4339,6 +4581,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPanel_ContentKey() {
 		return (EAttribute)panelEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPanel_EdgeAllowanceMm() {
+		return (EAttribute)panelEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPanel_OutlineElement() {
+		return (EAttribute)panelEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPanel_Mendings() {
+		return (EReference)panelEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPanel_JoinRules() {
+		return (EReference)panelEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -4709,6 +4991,66 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPiece_Retired() {
 		return (EAttribute)pieceEClass.getEStructuralFeatures().get(16);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Note() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Group() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_Locked() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPiece_NumberedByHand() {
+		return (EAttribute)pieceEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPiece_CameFrom() {
+		return (EReference)pieceEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getPiece_Became() {
+		return (EReference)pieceEClass.getEStructuralFeatures().get(22);
 	}
 
 	/**
@@ -5239,6 +5581,146 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getMendedPlace_WidthMm() {
 		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAcceptedMend() {
+		return acceptedMendEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAcceptedMend_Panel() {
+		return (EReference)acceptedMendEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Key() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Words() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_XMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_YMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getJoinRule() {
+		return joinRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Panel() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_ArtLayer() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_First() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Second() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_Join() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_JoinStock() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_GapMm() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -7117,6 +7599,146 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EClass getStockSheet() {
+		return stockSheetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Glass() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_WidthMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_HeightMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Outline() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_GrainDeg() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Offcut() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_CutFrom() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_UsedUp() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Flaws() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGlassFlaw() {
+		return glassFlawEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassFlaw_Sheet() {
+		return (EReference)glassFlawEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Kind() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Outline() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getUnitSystem() {
 		return unitSystemEEnum;
 	}
@@ -7424,6 +8046,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(paintEClass, PAINT__MEDIUM);
 		createEReference(paintEClass, PAINT__SUPPLIER);
 		createEReference(paintEClass, PAINT__LOTS);
+		createEAttribute(paintEClass, PAINT__TRANSMITTANCE);
 
 		paintLotEClass = createEClass(PAINT_LOT);
 		createEReference(paintLotEClass, PAINT_LOT__PAINT);
@@ -7458,6 +8081,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_BK);
 		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_T0C);
 		createEAttribute(glassStockEClass, GLASS_STOCK__EXPANSION_PER_MILLION_K);
+		createEAttribute(glassStockEClass, GLASS_STOCK__MEASURED_MM);
+		createEAttribute(glassStockEClass, GLASS_STOCK__TRANSMITTANCE);
+		createEReference(glassStockEClass, GLASS_STOCK__SHEETS);
+		createEAttribute(glassStockEClass, GLASS_STOCK__NARROW_MM);
+		createEAttribute(glassStockEClass, GLASS_STOCK__NEEDLE_DEG);
+		createEAttribute(glassStockEClass, GLASS_STOCK__INSIDE_CURVE);
+		createEAttribute(glassStockEClass, GLASS_STOCK__INSIDE_RADIUS_MM);
 
 		joinStockEClass = createEClass(JOIN_STOCK);
 		createEReference(joinStockEClass, JOIN_STOCK__STUDIO);
@@ -7708,6 +8338,19 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(openingEClass, OPENING__IN_DOOR);
 		createEAttribute(openingEClass, OPENING__TEMPLATE_FILE);
 		createEAttribute(openingEClass, OPENING__NOTE);
+		createEAttribute(openingEClass, OPENING__JAMB_MM);
+		createEAttribute(openingEClass, OPENING__RISE_MM);
+		createEAttribute(openingEClass, OPENING__TOP_MM);
+		createEAttribute(openingEClass, OPENING__RIGHT_MM);
+		createEAttribute(openingEClass, OPENING__BOTTOM_MM);
+		createEAttribute(openingEClass, OPENING__LEFT_MM);
+		createEAttribute(openingEClass, OPENING__DIAGONAL_DOWN_MM);
+		createEAttribute(openingEClass, OPENING__DIAGONAL_UP_MM);
+		createEAttribute(openingEClass, OPENING__REBATE_MM);
+		createEAttribute(openingEClass, OPENING__CLEARANCE_MM);
+		createEAttribute(openingEClass, OPENING__OUTLINE);
+		createEAttribute(openingEClass, OPENING__BARS_MM);
+		createEAttribute(openingEClass, OPENING__DIVISIONS_MM);
 
 		colourwayEClass = createEClass(COLOURWAY);
 		createEReference(colourwayEClass, COLOURWAY__WINDOW);
@@ -7732,6 +8375,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(panelEClass, PANEL__PIECES);
 		createEReference(panelEClass, PANEL__LAYERS);
 		createEAttribute(panelEClass, PANEL__CONTENT_KEY);
+		createEAttribute(panelEClass, PANEL__EDGE_ALLOWANCE_MM);
+		createEAttribute(panelEClass, PANEL__OUTLINE_ELEMENT);
+		createEReference(panelEClass, PANEL__MENDINGS);
+		createEReference(panelEClass, PANEL__JOIN_RULES);
 
 		artworkReferenceEClass = createEClass(ARTWORK_REFERENCE);
 		createEReference(artworkReferenceEClass, ARTWORK_REFERENCE__PANEL);
@@ -7772,6 +8419,12 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(pieceEClass, PIECE__CHOICES);
 		createEAttribute(pieceEClass, PIECE__STATE);
 		createEAttribute(pieceEClass, PIECE__RETIRED);
+		createEAttribute(pieceEClass, PIECE__NOTE);
+		createEAttribute(pieceEClass, PIECE__GROUP);
+		createEAttribute(pieceEClass, PIECE__LOCKED);
+		createEAttribute(pieceEClass, PIECE__NUMBERED_BY_HAND);
+		createEReference(pieceEClass, PIECE__CAME_FROM);
+		createEReference(pieceEClass, PIECE__BECAME);
 
 		designLayerEClass = createEClass(DESIGN_LAYER);
 		createEReference(designLayerEClass, DESIGN_LAYER__PANEL);
@@ -7821,13 +8474,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__CURVE);
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__TRAP_MM);
 		createEReference(stencilRecipeEClass, STENCIL_RECIPE__MENDS);
-
-		mendedPlaceEClass = createEClass(MENDED_PLACE);
-		createEReference(mendedPlaceEClass, MENDED_PLACE__RECIPE);
-		createEAttribute(mendedPlaceEClass, MENDED_PLACE__KIND);
-		createEAttribute(mendedPlaceEClass, MENDED_PLACE__XMM);
-		createEAttribute(mendedPlaceEClass, MENDED_PLACE__YMM);
-		createEAttribute(mendedPlaceEClass, MENDED_PLACE__WIDTH_MM);
 
 		stencilEClass = createEClass(STENCIL);
 		createEReference(stencilEClass, STENCIL__LAYER);
@@ -8041,6 +8687,45 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 
 		otherRecordEClass = createEClass(OTHER_RECORD);
 
+		stockSheetEClass = createEClass(STOCK_SHEET);
+		createEReference(stockSheetEClass, STOCK_SHEET__GLASS);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__WIDTH_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__HEIGHT_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OUTLINE);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__GRAIN_DEG);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OFFCUT);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__CUT_FROM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__USED_UP);
+		createEReference(stockSheetEClass, STOCK_SHEET__FLAWS);
+
+		glassFlawEClass = createEClass(GLASS_FLAW);
+		createEReference(glassFlawEClass, GLASS_FLAW__SHEET);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__KIND);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__OUTLINE);
+
+		mendedPlaceEClass = createEClass(MENDED_PLACE);
+		createEReference(mendedPlaceEClass, MENDED_PLACE__RECIPE);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__KIND);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__XMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__YMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__WIDTH_MM);
+
+		acceptedMendEClass = createEClass(ACCEPTED_MEND);
+		createEReference(acceptedMendEClass, ACCEPTED_MEND__PANEL);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__KEY);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__WORDS);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__XMM);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__YMM);
+
+		joinRuleEClass = createEClass(JOIN_RULE);
+		createEReference(joinRuleEClass, JOIN_RULE__PANEL);
+		createEAttribute(joinRuleEClass, JOIN_RULE__ART_LAYER);
+		createEReference(joinRuleEClass, JOIN_RULE__FIRST);
+		createEReference(joinRuleEClass, JOIN_RULE__SECOND);
+		createEAttribute(joinRuleEClass, JOIN_RULE__JOIN);
+		createEReference(joinRuleEClass, JOIN_RULE__JOIN_STOCK);
+		createEAttribute(joinRuleEClass, JOIN_RULE__GAP_MM);
+
 		// Create enums
 		unitSystemEEnum = createEEnum(UNIT_SYSTEM);
 		layerRoleEEnum = createEEnum(LAYER_ROLE);
@@ -8056,9 +8741,9 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		toneModeEEnum = createEEnum(TONE_MODE);
 		mirrorRuleEEnum = createEEnum(MIRROR_RULE);
 		endRuleEEnum = createEEnum(END_RULE);
-		mendKindEEnum = createEEnum(MEND_KIND);
 		quoteStateEEnum = createEEnum(QUOTE_STATE);
 		dispositionEEnum = createEEnum(DISPOSITION);
+		mendKindEEnum = createEEnum(MEND_KIND);
 
 		// Create data types
 		momentEDataType = createEDataType(MOMENT);
@@ -8151,6 +8836,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		stockMoveEClass.getESuperTypes().add(this.getMakingRecord());
 		approvedEClass.getESuperTypes().add(this.getMakingRecord());
 		otherRecordEClass.getESuperTypes().add(this.getMakingRecord());
+		stockSheetEClass.getESuperTypes().add(this.getNamed());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -8237,6 +8923,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPaint_Medium(), this.getMedium(), null, "medium", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Supplier(), this.getSupplier(), this.getSupplier_Paints(), "supplier", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Lots(), this.getPaintLot(), this.getPaintLot_Paint(), "lots", null, 0, -1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaint_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(paintLotEClass, PaintLot.class, "PaintLot", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getPaintLot_Paint(), this.getPaint(), this.getPaint_Lots(), "paint", null, 0, 1, PaintLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8271,6 +8958,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_ViscosityBK(), ecorePackage.getEDoubleObject(), "viscosityBK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_ViscosityT0C(), ecorePackage.getEDoubleObject(), "viscosityT0C", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_ExpansionPerMillionK(), ecorePackage.getEDoubleObject(), "expansionPerMillionK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_MeasuredMm(), ecorePackage.getEDoubleObject(), "measuredMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGlassStock_Sheets(), this.getStockSheet(), this.getStockSheet_Glass(), "sheets", null, 0, -1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_NarrowMm(), ecorePackage.getEDoubleObject(), "narrowMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_NeedleDeg(), ecorePackage.getEDoubleObject(), "needleDeg", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_InsideCurve(), ecorePackage.getEDoubleObject(), "insideCurve", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_InsideRadiusMm(), ecorePackage.getEDoubleObject(), "insideRadiusMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinStockEClass, JoinStock.class, "JoinStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinStock_Studio(), this.getStudio(), this.getStudio_Joins(), "studio", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8521,6 +9215,19 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getOpening_InDoor(), ecorePackage.getEBoolean(), "inDoor", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOpening_TemplateFile(), ecorePackage.getEString(), "templateFile", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getOpening_Note(), ecorePackage.getEString(), "note", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_JambMm(), ecorePackage.getEDoubleObject(), "jambMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RiseMm(), ecorePackage.getEDoubleObject(), "riseMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_TopMm(), ecorePackage.getEDoubleObject(), "topMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RightMm(), ecorePackage.getEDoubleObject(), "rightMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_BottomMm(), ecorePackage.getEDoubleObject(), "bottomMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_LeftMm(), ecorePackage.getEDoubleObject(), "leftMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DiagonalDownMm(), ecorePackage.getEDoubleObject(), "diagonalDownMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DiagonalUpMm(), ecorePackage.getEDoubleObject(), "diagonalUpMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_RebateMm(), ecorePackage.getEDoubleObject(), "rebateMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_ClearanceMm(), ecorePackage.getEDoubleObject(), "clearanceMm", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_Outline(), this.getOutline(), "outline", null, 0, 1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_BarsMm(), ecorePackage.getEDouble(), "barsMm", null, 0, -1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getOpening_DivisionsMm(), ecorePackage.getEDouble(), "divisionsMm", null, 0, -1, Opening.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(colourwayEClass, Colourway.class, "Colourway", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getColourway_Window(), this.getWindow(), this.getWindow_Colourways(), "window", null, 0, 1, Colourway.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8545,6 +9252,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPanel_Pieces(), this.getPiece(), this.getPiece_Panel(), "pieces", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPanel_Layers(), this.getDesignLayer(), this.getDesignLayer_Panel(), "layers", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPanel_ContentKey(), ecorePackage.getEString(), "contentKey", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPanel_EdgeAllowanceMm(), ecorePackage.getEDoubleObject(), "edgeAllowanceMm", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPanel_OutlineElement(), ecorePackage.getEString(), "outlineElement", null, 0, 1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPanel_Mendings(), this.getAcceptedMend(), this.getAcceptedMend_Panel(), "mendings", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPanel_JoinRules(), this.getJoinRule(), this.getJoinRule_Panel(), "joinRules", null, 0, -1, Panel.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(artworkReferenceEClass, ArtworkReference.class, "ArtworkReference", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getArtworkReference_Panel(), this.getPanel(), this.getPanel_Artwork(), "panel", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8585,6 +9296,12 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPiece_Choices(), this.getGlassChoice(), this.getGlassChoice_Piece(), "choices", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPiece_State(), this.getMakingState(), "state", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPiece_Retired(), ecorePackage.getEBoolean(), "retired", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Note(), ecorePackage.getEString(), "note", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Group(), ecorePackage.getEString(), "group", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_Locked(), ecorePackage.getEBoolean(), "locked", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPiece_NumberedByHand(), ecorePackage.getEBoolean(), "numberedByHand", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPiece_CameFrom(), this.getPiece(), this.getPiece_Became(), "cameFrom", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getPiece_Became(), this.getPiece(), this.getPiece_CameFrom(), "became", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(designLayerEClass, DesignLayer.class, "DesignLayer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getDesignLayer_Panel(), this.getPanel(), this.getPanel_Layers(), "panel", null, 0, 1, DesignLayer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8634,13 +9351,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getStencilRecipe_Curve(), ecorePackage.getEString(), "curve", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStencilRecipe_TrapMm(), ecorePackage.getEDouble(), "trapMm", "0", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStencilRecipe_Mends(), this.getMendedPlace(), this.getMendedPlace_Recipe(), "mends", null, 0, -1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
-		initEClass(mendedPlaceEClass, MendedPlace.class, "MendedPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEReference(getMendedPlace_Recipe(), this.getStencilRecipe(), this.getStencilRecipe_Mends(), "recipe", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getMendedPlace_Kind(), this.getMendKind(), "kind", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getMendedPlace_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getMendedPlace_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getMendedPlace_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stencilEClass, Stencil.class, "Stencil", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getStencil_Layer(), this.getDesignLayer(), this.getDesignLayer_Stencils(), "layer", null, 0, 1, Stencil.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8854,6 +9564,45 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 
 		initEClass(otherRecordEClass, OtherRecord.class, "OtherRecord", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
+		initEClass(stockSheetEClass, StockSheet.class, "StockSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getStockSheet_Glass(), this.getGlassStock(), this.getGlassStock_Sheets(), "glass", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_HeightMm(), ecorePackage.getEDouble(), "heightMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Outline(), this.getOutline(), "outline", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_GrainDeg(), ecorePackage.getEDouble(), "grainDeg", "90", 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Offcut(), ecorePackage.getEBoolean(), "offcut", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_CutFrom(), ecorePackage.getEString(), "cutFrom", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_UsedUp(), ecorePackage.getEBoolean(), "usedUp", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStockSheet_Flaws(), this.getGlassFlaw(), this.getGlassFlaw_Sheet(), "flaws", null, 0, -1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(glassFlawEClass, GlassFlaw.class, "GlassFlaw", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getGlassFlaw_Sheet(), this.getStockSheet(), this.getStockSheet_Flaws(), "sheet", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Outline(), this.getOutline(), "outline", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mendedPlaceEClass, MendedPlace.class, "MendedPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getMendedPlace_Recipe(), this.getStencilRecipe(), this.getStencilRecipe_Mends(), "recipe", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_Kind(), this.getMendKind(), "kind", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(acceptedMendEClass, AcceptedMend.class, "AcceptedMend", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getAcceptedMend_Panel(), this.getPanel(), this.getPanel_Mendings(), "panel", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Key(), ecorePackage.getEString(), "key", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Words(), ecorePackage.getEString(), "words", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(joinRuleEClass, JoinRule.class, "JoinRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getJoinRule_Panel(), this.getPanel(), this.getPanel_JoinRules(), "panel", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_ArtLayer(), ecorePackage.getEString(), "artLayer", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_First(), this.getPiece(), null, "first", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_Second(), this.getPiece(), null, "second", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_Join(), this.getJoinKind(), "join", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_JoinStock(), this.getJoinStock(), null, "joinStock", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_GapMm(), ecorePackage.getEDoubleObject(), "gapMm", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		// Initialize enums and add enum literals
 		initEEnum(unitSystemEEnum, UnitSystem.class, "UnitSystem");
 		addEEnumLiteral(unitSystemEEnum, UnitSystem.MM);
@@ -8892,6 +9641,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(openingKindEEnum, OpeningKind.POINTED_HEAD);
 		addEEnumLiteral(openingKindEEnum, OpeningKind.ROUNDEL);
 		addEEnumLiteral(openingKindEEnum, OpeningKind.SHAPED);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.THREE_CENTRED_HEAD);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.OGEE_HEAD);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.TREFOIL);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.QUATREFOIL);
+		addEEnumLiteral(openingKindEEnum, OpeningKind.CINQUEFOIL);
 
 		initEEnum(paintKindEEnum, PaintKind.class, "PaintKind");
 		addEEnumLiteral(paintKindEEnum, PaintKind.TRACE);
@@ -8932,10 +9686,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(endRuleEEnum, EndRule.CUT);
 		addEEnumLiteral(endRuleEEnum, EndRule.LIFT);
 
-		initEEnum(mendKindEEnum, MendKind.class, "MendKind");
-		addEEnumLiteral(mendKindEEnum, MendKind.THICKEN);
-		addEEnumLiteral(mendKindEEnum, MendKind.STRENGTHEN);
-
 		initEEnum(quoteStateEEnum, QuoteState.class, "QuoteState");
 		addEEnumLiteral(quoteStateEEnum, QuoteState.DRAFT);
 		addEEnumLiteral(quoteStateEEnum, QuoteState.SENT);
@@ -8947,6 +9697,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(dispositionEEnum, Disposition.ACCEPT);
 		addEEnumLiteral(dispositionEEnum, Disposition.TOUCH_UP);
 		addEEnumLiteral(dispositionEEnum, Disposition.REMAKE);
+
+		initEEnum(mendKindEEnum, MendKind.class, "MendKind");
+		addEEnumLiteral(mendKindEEnum, MendKind.THICKEN);
+		addEEnumLiteral(mendKindEEnum, MendKind.STRENGTHEN);
 
 		// Initialize data types
 		initEDataType(momentEDataType, Instant.class, "Moment", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);

@@ -5,18 +5,23 @@ package saddlebar.model.commission.impl;
 
 import java.math.BigDecimal;
 
+import java.util.Collection;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentWithInverseEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import org.eclipse.emf.ecore.util.InternalEList;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.GlassStock;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 
@@ -47,6 +52,13 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityBK <em>Viscosity BK</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityT0C <em>Viscosity T0C</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getTransmittance <em>Transmittance</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSheets <em>Sheets</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNarrowMm <em>Narrow Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNeedleDeg <em>Needle Deg</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getInsideCurve <em>Inside Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getInsideRadiusMm <em>Inside Radius Mm</em>}</li>
  * </ul>
  *
  * @generated
@@ -401,6 +413,136 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Double expansionPerMillionK = EXPANSION_PER_MILLION_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MEASURED_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double measuredMm = MEASURED_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TRANSMITTANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected String transmittance = TRANSMITTANCE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getSheets() <em>Sheets</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSheets()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StockSheet> sheets;
+
+	/**
+	 * The default value of the '{@link #getNarrowMm() <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNarrowMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double NARROW_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNarrowMm() <em>Narrow Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNarrowMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double narrowMm = NARROW_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNeedleDeg() <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeedleDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double NEEDLE_DEG_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getNeedleDeg() <em>Needle Deg</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNeedleDeg()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double needleDeg = NEEDLE_DEG_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getInsideCurve() <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double INSIDE_CURVE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getInsideCurve() <em>Inside Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double insideCurve = INSIDE_CURVE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getInsideRadiusMm() <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double INSIDE_RADIUS_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getInsideRadiusMm() <em>Inside Radius Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getInsideRadiusMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double insideRadiusMm = INSIDE_RADIUS_MM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -923,6 +1065,158 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public Double getMeasuredMm() {
+		return measuredMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasuredMm(Double newMeasuredMm) {
+		Double oldMeasuredMm = measuredMm;
+		measuredMm = newMeasuredMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__MEASURED_MM, oldMeasuredMm, measuredMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getTransmittance() {
+		return transmittance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTransmittance(String newTransmittance) {
+		String oldTransmittance = transmittance;
+		transmittance = newTransmittance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__TRANSMITTANCE, oldTransmittance, transmittance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<StockSheet> getSheets() {
+		if (sheets == null) {
+			sheets = new EObjectContainmentWithInverseEList<StockSheet>(StockSheet.class, this, CommissionPackage.GLASS_STOCK__SHEETS, CommissionPackage.STOCK_SHEET__GLASS);
+		}
+		return sheets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getNarrowMm() {
+		return narrowMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNarrowMm(Double newNarrowMm) {
+		Double oldNarrowMm = narrowMm;
+		narrowMm = newNarrowMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__NARROW_MM, oldNarrowMm, narrowMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getNeedleDeg() {
+		return needleDeg;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNeedleDeg(Double newNeedleDeg) {
+		Double oldNeedleDeg = needleDeg;
+		needleDeg = newNeedleDeg;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__NEEDLE_DEG, oldNeedleDeg, needleDeg));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getInsideCurve() {
+		return insideCurve;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInsideCurve(Double newInsideCurve) {
+		Double oldInsideCurve = insideCurve;
+		insideCurve = newInsideCurve;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__INSIDE_CURVE, oldInsideCurve, insideCurve));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getInsideRadiusMm() {
+		return insideRadiusMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setInsideRadiusMm(Double newInsideRadiusMm) {
+		Double oldInsideRadiusMm = insideRadiusMm;
+		insideRadiusMm = newInsideRadiusMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM, oldInsideRadiusMm, insideRadiusMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.GLASS_STOCK__STUDIO:
@@ -933,6 +1227,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				if (supplier != null)
 					msgs = ((InternalEObject)supplier).eInverseRemove(this, CommissionPackage.SUPPLIER__GLASS, Supplier.class, msgs);
 				return basicSetSupplier((Supplier)otherEnd, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getSheets()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -949,6 +1245,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return basicSetStudio(null, msgs);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return basicSetSupplier(null, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<?>)getSheets()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1014,6 +1312,20 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return getViscosityT0C();
 			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
 				return getExpansionPerMillionK();
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return getMeasuredMm();
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return getTransmittance();
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return getSheets();
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				return getNarrowMm();
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				return getNeedleDeg();
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				return getInsideCurve();
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				return getInsideRadiusMm();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1023,6 +1335,7 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -1082,6 +1395,28 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
 				setExpansionPerMillionK((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance((String)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				getSheets().addAll((Collection<? extends StockSheet>)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				setNarrowMm((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				setNeedleDeg((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				setInsideCurve((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				setInsideRadiusMm((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -1152,6 +1487,27 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
 				setExpansionPerMillionK(EXPANSION_PER_MILLION_K_EDEFAULT);
 				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm(MEASURED_MM_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance(TRANSMITTANCE_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				return;
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				setNarrowMm(NARROW_MM_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				setNeedleDeg(NEEDLE_DEG_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				setInsideCurve(INSIDE_CURVE_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				setInsideRadiusMm(INSIDE_RADIUS_MM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1202,6 +1558,20 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return VISCOSITY_T0C_EDEFAULT == null ? viscosityT0C != null : !VISCOSITY_T0C_EDEFAULT.equals(viscosityT0C);
 			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
 				return EXPANSION_PER_MILLION_K_EDEFAULT == null ? expansionPerMillionK != null : !EXPANSION_PER_MILLION_K_EDEFAULT.equals(expansionPerMillionK);
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return MEASURED_MM_EDEFAULT == null ? measuredMm != null : !MEASURED_MM_EDEFAULT.equals(measuredMm);
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return TRANSMITTANCE_EDEFAULT == null ? transmittance != null : !TRANSMITTANCE_EDEFAULT.equals(transmittance);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return sheets != null && !sheets.isEmpty();
+			case CommissionPackage.GLASS_STOCK__NARROW_MM:
+				return NARROW_MM_EDEFAULT == null ? narrowMm != null : !NARROW_MM_EDEFAULT.equals(narrowMm);
+			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
+				return NEEDLE_DEG_EDEFAULT == null ? needleDeg != null : !NEEDLE_DEG_EDEFAULT.equals(needleDeg);
+			case CommissionPackage.GLASS_STOCK__INSIDE_CURVE:
+				return INSIDE_CURVE_EDEFAULT == null ? insideCurve != null : !INSIDE_CURVE_EDEFAULT.equals(insideCurve);
+			case CommissionPackage.GLASS_STOCK__INSIDE_RADIUS_MM:
+				return INSIDE_RADIUS_MM_EDEFAULT == null ? insideRadiusMm != null : !INSIDE_RADIUS_MM_EDEFAULT.equals(insideRadiusMm);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1250,6 +1620,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 		result.append(viscosityT0C);
 		result.append(", expansionPerMillionK: ");
 		result.append(expansionPerMillionK);
+		result.append(", measuredMm: ");
+		result.append(measuredMm);
+		result.append(", transmittance: ");
+		result.append(transmittance);
+		result.append(", narrowMm: ");
+		result.append(narrowMm);
+		result.append(", needleDeg: ");
+		result.append(needleDeg);
+		result.append(", insideCurve: ");
+		result.append(insideCurve);
+		result.append(", insideRadiusMm: ");
+		result.append(insideRadiusMm);
 		result.append(')');
 		return result.toString();
 	}

@@ -119,14 +119,6 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createGlassStockAdapter();
 			}
 			@Override
-			public Adapter caseStockSheet(StockSheet object) {
-				return createStockSheetAdapter();
-			}
-			@Override
-			public Adapter caseGlassFlaw(GlassFlaw object) {
-				return createGlassFlawAdapter();
-			}
-			@Override
 			public Adapter caseJoinStock(JoinStock object) {
 				return createJoinStockAdapter();
 			}
@@ -255,24 +247,12 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createPieceAdapter();
 			}
 			@Override
-			public Adapter caseAcceptedMend(AcceptedMend object) {
-				return createAcceptedMendAdapter();
-			}
-			@Override
-			public Adapter caseJoinRule(JoinRule object) {
-				return createJoinRuleAdapter();
-			}
-			@Override
 			public Adapter caseDesignLayer(DesignLayer object) {
 				return createDesignLayerAdapter();
 			}
 			@Override
 			public Adapter caseStencilRecipe(StencilRecipe object) {
 				return createStencilRecipeAdapter();
-			}
-			@Override
-			public Adapter caseMendedPlace(MendedPlace object) {
-				return createMendedPlaceAdapter();
 			}
 			@Override
 			public Adapter caseStencil(Stencil object) {
@@ -373,6 +353,26 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 			@Override
 			public Adapter caseOtherRecord(OtherRecord object) {
 				return createOtherRecordAdapter();
+			}
+			@Override
+			public Adapter caseStockSheet(StockSheet object) {
+				return createStockSheetAdapter();
+			}
+			@Override
+			public Adapter caseGlassFlaw(GlassFlaw object) {
+				return createGlassFlawAdapter();
+			}
+			@Override
+			public Adapter caseMendedPlace(MendedPlace object) {
+				return createMendedPlaceAdapter();
+			}
+			@Override
+			public Adapter caseAcceptedMend(AcceptedMend object) {
+				return createAcceptedMendAdapter();
+			}
+			@Override
+			public Adapter caseJoinRule(JoinRule object) {
+				return createJoinRuleAdapter();
 			}
 			@Override
 			public Adapter defaultCase(EObject object) {

@@ -160,20 +160,6 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
-			case CommissionPackage.STOCK_SHEET: {
-				StockSheet stockSheet = (StockSheet)theEObject;
-				T result = caseStockSheet(stockSheet);
-				if (result == null) result = caseNamed(stockSheet);
-				if (result == null) result = caseIdentified(stockSheet);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
-			case CommissionPackage.GLASS_FLAW: {
-				GlassFlaw glassFlaw = (GlassFlaw)theEObject;
-				T result = caseGlassFlaw(glassFlaw);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
 			case CommissionPackage.JOIN_STOCK: {
 				JoinStock joinStock = (JoinStock)theEObject;
 				T result = caseJoinStock(joinStock);
@@ -411,18 +397,6 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
-			case CommissionPackage.ACCEPTED_MEND: {
-				AcceptedMend acceptedMend = (AcceptedMend)theEObject;
-				T result = caseAcceptedMend(acceptedMend);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
-			case CommissionPackage.JOIN_RULE: {
-				JoinRule joinRule = (JoinRule)theEObject;
-				T result = caseJoinRule(joinRule);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
 			case CommissionPackage.DESIGN_LAYER: {
 				DesignLayer designLayer = (DesignLayer)theEObject;
 				T result = caseDesignLayer(designLayer);
@@ -434,12 +408,6 @@ public class CommissionSwitch<T> extends Switch<T> {
 			case CommissionPackage.STENCIL_RECIPE: {
 				StencilRecipe stencilRecipe = (StencilRecipe)theEObject;
 				T result = caseStencilRecipe(stencilRecipe);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
-			case CommissionPackage.MENDED_PLACE: {
-				MendedPlace mendedPlace = (MendedPlace)theEObject;
-				T result = caseMendedPlace(mendedPlace);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
@@ -610,6 +578,38 @@ public class CommissionSwitch<T> extends Switch<T> {
 				OtherRecord otherRecord = (OtherRecord)theEObject;
 				T result = caseOtherRecord(otherRecord);
 				if (result == null) result = caseMakingRecord(otherRecord);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.STOCK_SHEET: {
+				StockSheet stockSheet = (StockSheet)theEObject;
+				T result = caseStockSheet(stockSheet);
+				if (result == null) result = caseNamed(stockSheet);
+				if (result == null) result = caseIdentified(stockSheet);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.GLASS_FLAW: {
+				GlassFlaw glassFlaw = (GlassFlaw)theEObject;
+				T result = caseGlassFlaw(glassFlaw);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.MENDED_PLACE: {
+				MendedPlace mendedPlace = (MendedPlace)theEObject;
+				T result = caseMendedPlace(mendedPlace);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.ACCEPTED_MEND: {
+				AcceptedMend acceptedMend = (AcceptedMend)theEObject;
+				T result = caseAcceptedMend(acceptedMend);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.JOIN_RULE: {
+				JoinRule joinRule = (JoinRule)theEObject;
+				T result = caseJoinRule(joinRule);
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
