@@ -18,7 +18,6 @@ import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.UnsavedWork;
 import saddlebar.production.light.ArtworkShelf;
 import saddlebar.production.light.ColourShelf;
-import saddlebar.ui.scene.ArtworkShelf;
 
 /** A commission that lies open on the desk. Windows are loaded when they are first asked for. */
 public final class OpenCommission {
