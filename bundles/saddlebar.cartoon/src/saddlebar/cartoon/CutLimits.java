@@ -36,6 +36,11 @@ public record CutLimits(double narrowMm, double needleDeg, double hardNeedleDeg,
         Require.within("endNearMm", endNearMm, 0, 100);
     }
 
+    /** Whether an inside curve is beyond relief cuts; half a flattened circle is no deeper than half. */
+    boolean isHard(double ratio) {
+        return ratio > hardInsideCurve + 0.001;
+    }
+
     /** 5 mm, 30 and 20 degrees, 0.25 and 0.5, 6 mm, 2 mm, 25 mm2, 80 % within 3 mm, 5 mm. */
     public static CutLimits commonPractice() {
         return COMMON_PRACTICE;

@@ -73,7 +73,7 @@ final class PieceLook {
     private static void insideCurves(int number, RingPath outer, CutLimits limits, List<Problem> problems, ReliefCuts cuts, List<Relief> reliefs) {
         if (limits.insideCurve() > 0) {
             for (InsideCurves.Bay bay : InsideCurves.bays(outer, limits.insideCurve(), limits.insideRadiusMm())) {
-                boolean hard = bay.ratio() > limits.hardInsideCurve() + 0.001; // half a flattened circle is no deeper than half
+                boolean hard = limits.isHard(bay.ratio());
                 problems.add(CutlineProblems.deepInsideCurve(number, bay.x(), bay.y(), bay.depthMm(), bay.chordMm(), hard));
                 reliefs.addAll(cuts.of(bay, hard));
             }

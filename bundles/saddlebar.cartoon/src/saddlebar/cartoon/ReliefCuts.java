@@ -23,7 +23,7 @@ import saddlebar.model.problem.PlaceMm;
  * <p>Joint: for a bay too deep for scores, the shortest straight line from its deepest point through the glass to another edge, within
  * {@value #MOST_TURN_DEG} degrees of straight on.
  */
-final class ReliefCuts {
+public final class ReliefCuts {
     private static final double MOST_TURN_DEG = 60;
     private static final double STEP_DEG = 5;
     private static final double LEAST_LINE_MM = 1;
@@ -33,6 +33,19 @@ final class ReliefCuts {
     private final Polygon face;
     private final Boundary boundary;
     private final CutLimits limits;
+
+    /** All proposals for the outer edge of one face; the same as those of its cartoon. */
+    public static List<Relief> of(int piece, Polygon face, CutLimits limits) {
+        Boundary boundary = new Boundary(face);
+        ReliefCuts cuts = new ReliefCuts(piece, face, boundary, limits);
+        List<Relief> reliefs = new ArrayList<>();
+        if (limits.insideCurve() > 0) {
+            for (InsideCurves.Bay bay : InsideCurves.bays(boundary.rings().get(0), limits.insideCurve(), limits.insideRadiusMm())) {
+                reliefs.addAll(cuts.of(bay, limits.isHard(bay.ratio())));
+            }
+        }
+        return reliefs;
+    }
 
     ReliefCuts(int piece, Polygon face, Boundary boundary, CutLimits limits) {
         this.piece = piece;

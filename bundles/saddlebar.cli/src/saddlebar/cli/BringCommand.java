@@ -27,6 +27,7 @@ import saddlebar.model.store.CommissionFolder;
 import saddlebar.production.bring.BringRequest;
 import saddlebar.production.bring.Bringing;
 import saddlebar.production.bring.Brought;
+import saddlebar.production.bring.Revised;
 
 /** Artwork into a commission. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -68,7 +69,23 @@ public final class BringCommand implements BenchCommand {
 
     /** The JSON document. */
     record Answer(String window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
-            List<ProblemRow> problems) {
+            RevisedRow revised, List<ProblemRow> problems) {
+    }
+
+    /** What a revision made of the pieces. */
+    record RevisedRow(List<Double> shiftMm, int kept, List<BecameRow> became, List<Integer> moved, List<Integer> gone,
+            List<Integer> newNumbers) {
+        static RevisedRow of(Revised revised) {
+            return new RevisedRow(List.of(revised.shiftXMm(), revised.shiftYMm()), revised.kept(), revised.became().stream().map(BecameRow::of).toList(),
+                    revised.moved(), revised.gone(), revised.fresh());
+        }
+    }
+
+    /** An old piece and a new one that share glass. */
+    record BecameRow(int before, int now, double shareOfBefore, double shareOfNow, boolean takesOver) {
+        static BecameRow of(Revised.Row row) {
+            return new BecameRow(row.before(), row.now(), row.shareOfBefore(), row.shareOfNow(), row.takesOver());
+        }
     }
 
     @Override
@@ -89,7 +106,7 @@ public final class BringCommand implements BenchCommand {
             Brought brought = bringing.bring(commission, new BringRequest(art, size, window, title, panel, painted, glass), common.work(Bringing.WORK_UNITS));
             commission.save();
             common.answer(new Answer(window, brought.file(), brought.sha256(), brought.revision(), brought.pieces(), brought.layers(), brought.colourways(),
-                    brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
+                    brought.revised().map(RevisedRow::of).orElse(null), brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
             List<Problem> problems = brought.problems();
             common.tell(problems);
             return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
@@ -123,6 +140,23 @@ public final class BringCommand implements BenchCommand {
         brought.layers().forEach(layer -> words.add("  layer " + layer));
         if (!brought.colourways().isEmpty()) {
             words.add("  colourways " + String.join(", ", brought.colourways()));
+        }
+        brought.revised().ifPresent(revised -> words.addAll(words(revised)));
+        return words;
+    }
+
+    /** What became of what, a line a piece; nothing is said of pieces that are what they were. */
+    private static List<String> words(Revised revised) {
+        List<String> words = new ArrayList<>();
+        words.add(String.format(Locale.ROOT, "  %d pieces keep their numbers, %d are new, %d old numbers are no more", revised.kept(), revised.fresh().size(),
+                revised.gone().size()));
+        if (revised.shiftXMm() != 0 || revised.shiftYMm() != 0) {
+            words.add(String.format(Locale.ROOT, "  the drawing was moved by %.1f, %.1f mm, and the numbers with it", revised.shiftXMm(), revised.shiftYMm()));
+        }
+        revised.moved().forEach(number -> words.add("  piece " + number + " lies elsewhere now and keeps its number"));
+        for (Revised.Row row : revised.became()) {
+            words.add(String.format(Locale.ROOT, "  %.0f %% of piece %d is now %.0f %% of piece %d%s", 100 * row.shareOfBefore(), row.before(),
+                    100 * row.shareOfNow(), row.now(), row.takesOver() ? ", which takes over its records" : ""));
         }
         return words;
     }

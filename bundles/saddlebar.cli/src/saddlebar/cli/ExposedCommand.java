@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.production.check.FormerPieces;
 import saddlebar.trace.suspect.WorkUnit;
 
 /** The way forward: what else went through the same. */
@@ -31,13 +32,22 @@ public final class ExposedCommand implements BenchCommand {
     @Mixin
     private CommonOptions common;
 
-    /** One piece's layer that met the thing. */
-    record Row(String window, String piece, String layer, String state, boolean bad) {
-        static Row of(WorkUnit unit) {
+    /** One piece's layer that met the thing; {@code now} are the pieces of today's drawing that hold its glass, where that is known. */
+    record Row(String window, String piece, String layer, String state, boolean bad, List<String> now) {
+        static Row of(WorkUnit unit, CommissionFolder commission) {
             String[] name = unit.id().replaceFirst("#\\d+$", "").split("/", 3);
             return new Row(name[0], name.length > 1 ? name[1] : "", name.length > 2 ? name[2] : "", unit.factors().containsKey("fired_on")
                     ? "fired"
-                    : "printed", unit.bad());
+                    : "printed", unit.bad(), now(unit, commission));
+        }
+
+        static List<String> now(WorkUnit unit, CommissionFolder commission) {
+            String[] name = unit.id().split("[/#]");
+            if (name.length < 2 || !name[1].matches("\\d{1,6}")) {
+                return List.of();
+            }
+            return commission.window(name[0]).map(window -> FormerPieces.numbersNow(window, Integer.parseInt(name[1])).stream()
+                    .map(number -> name[0] + "/" + number).toList()).orElse(List.of());
         }
     }
 
@@ -68,9 +78,16 @@ public final class ExposedCommand implements BenchCommand {
             }
             List<String> words = new ArrayList<>();
             words.add(met.size() + " met " + thing + ", " + met.stream().filter(WorkUnit::bad).count() + " of them flawed:");
-            met.forEach(unit -> words.add("  " + unit.id() + (unit.bad() ? "  flawed" : "")));
-            common.answer(new Answer(thing, met.stream().map(Row::of).toList()), words);
+            met.forEach(unit -> words.add("  " + unit.id() + (unit.bad() ? "  flawed" : "") + today(unit, commission)));
+            common.answer(new Answer(thing, met.stream().map(unit -> Row.of(unit, commission)).toList()), words);
             return reading.problems().isEmpty() ? DONE : ATTENTION;
         }
+    }
+
+    /** Said only where the drawing has been revised since. */
+    private static String today(WorkUnit unit, CommissionFolder commission) {
+        List<String> now = Row.now(unit, commission);
+        String piece = unit.id().replaceFirst("^([^/]*/[^/#]*).*", "$1");
+        return now.isEmpty() || now.equals(List.of(piece)) ? "" : "  now " + String.join(", ", now);
     }
 }

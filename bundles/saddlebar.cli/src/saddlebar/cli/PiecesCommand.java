@@ -93,7 +93,7 @@ public final class PiecesCommand implements BenchCommand {
             Cartoon cartoon = cartoon(artwork, layer, settings);
             if (svg != null) {
                 CartoonSvg.write(svg, String.valueOf(art.file().getFileName()), cartoon.pieces().stream()
-                        .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems());
+                        .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems(), cartoon.reliefs());
             }
             List<Problem> problems = new ArrayList<>(cartoon.problems());
             artwork.warnings().stream().filter(warning -> art.layer() == null || warning.severity() != Severity.NOTE).forEach(problems::add);

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 import org.locationtech.jts.geom.Coordinate;
 
@@ -69,7 +70,8 @@ public final class Mending {
                 throw new Refusal(mend.where(), "the line is no longer as it was when this mend was proposed", "look for mends again");
             }
         }
-        return new MendedCutline(applied(cutline, List.of(mend)), List.of(mend), List.of());
+        Lines mended = Lines.drawn(cutline).after(List.of(mend));
+        return new MendedCutline(mended.lines, mended.origins, List.of(mend), List.of());
     }
 
     /** Does all that can be proposed, and what can be proposed then. */
@@ -88,19 +90,19 @@ public final class Mending {
     }
 
     private static MendedCutline rounds(List<DrawnLine> cutline, MendSettings settings, Predicate<Mend> agreed, Collection<String> keys, Work work) {
-        List<DrawnLine> lines = List.copyOf(cutline);
+        Lines now = Lines.drawn(cutline);
         List<Mend> done = new ArrayList<>();
         Set<String> open = new LinkedHashSet<>(keys);
         for (int round = 0; round < MOST_ROUNDS; round++) {
-            List<Mend> batch = apart(propose(lines, settings, work).stream().filter(agreed).toList());
+            List<Mend> batch = apart(propose(now.lines, settings, work).stream().filter(agreed).toList());
             if (batch.isEmpty()) {
                 break;
             }
-            lines = applied(lines, batch);
+            now = now.after(batch);
             done.addAll(batch);
             batch.forEach(mend -> open.remove(mend.key()));
         }
-        return new MendedCutline(lines, done, List.copyOf(open));
+        return new MendedCutline(now.lines, now.origins, done, List.copyOf(open));
     }
 
     /** Those that change no line which another of them changes or leans on. */
@@ -120,14 +122,25 @@ public final class Mending {
         return batch;
     }
 
-    private static List<DrawnLine> applied(List<DrawnLine> lines, List<Mend> mends) {
-        Map<Integer, List<DrawnLine>> after = new HashMap<>();
-        mends.forEach(mend -> mend.changes().forEach(change -> after.put(change.index(), change.after())));
-        List<DrawnLine> mended = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i++) {
-            mended.addAll(after.getOrDefault(i, List.of(lines.get(i))));
+    /** Lines, each with the index of the drawn line it comes from. */
+    private record Lines(List<DrawnLine> lines, List<Integer> origins) {
+        static Lines drawn(List<DrawnLine> lines) {
+            return new Lines(List.copyOf(lines), IntStream.range(0, lines.size()).boxed().toList());
         }
-        return mended;
+
+        Lines after(List<Mend> mends) {
+            Map<Integer, List<DrawnLine>> after = new HashMap<>();
+            mends.forEach(mend -> mend.changes().forEach(change -> after.put(change.index(), change.after())));
+            List<DrawnLine> mended = new ArrayList<>();
+            List<Integer> from = new ArrayList<>();
+            for (int i = 0; i < lines.size(); i++) {
+                for (DrawnLine line : after.getOrDefault(i, List.of(lines.get(i)))) {
+                    mended.add(line);
+                    from.add(origins.get(i));
+                }
+            }
+            return new Lines(mended, from);
+        }
     }
 
     private static boolean same(DrawnLine one, DrawnLine other) {

@@ -39,9 +39,11 @@ import saddlebar.model.store.RecordKind;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.ArtFile;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
+import saddlebar.production.facts.CutFacts;
 import saddlebar.production.facts.PanelFacts;
 import saddlebar.production.facts.PieceFacts;
 import saddlebar.production.facts.WindowFacts;
+import saddlebar.production.make.Heirs;
 import saddlebar.production.make.MakeBook;
 import saddlebar.production.make.Making;
 import saddlebar.production.make.PanelPieces;
@@ -82,21 +84,23 @@ public final class Bringing {
             Panel panel = knownPanel.orElseGet(() -> newPanel(window, request.panel()));
             int revision = refer(panel, stored, artwork, roles, last);
             List<Problem> problems = new ArrayList<>(artwork.warnings());
-            pieces.cartoon().ifPresent(cartoon -> problems.addAll(cartoon.problems()));
+            problems.addAll(pieces.problems());
             layers(panel, roles, folder.commission());
             if (pieces.cartoon().isPresent()) {
                 MakeBook.enterPieces(folder, panel, pieces);
             }
+            Optional<Revised> revised = pieces.cartoon().flatMap(cartoon -> cartoon.revision()).map(change -> Revised.of(change, panel));
             GlassColours colours = new GlassColours(folder.studio());
             glass.forEach((colourway, areas) -> colours.choose(window, panel, colourway, areas));
             if (window.getChosen() == null && !window.getColourways().isEmpty()) { // the one that is drawn on top is the one that is seen
                 window.setChosen(window.getColourways().get(window.getColourways().size() - 1));
             }
             problems.addAll(colours.problems());
-            record(folder, window, panel, stored, artwork, revision, request.art());
+            Heirs.chooseGlass(panel);
+            record(folder, window, panel, stored, artwork, revision, request.art(), revised);
             return new Brought(window, stored.file(), stored.sha256(), revision, (int) panel.getPieces().stream().filter(p -> !p.isRetired()).count(),
                     panel.getLayers().stream().map(layer -> layer.getRole().getLiteral() + " from " + layer.getArtLayer()).toList(),
-                    window.getColourways().stream().map(c -> c.getName()).toList(), problems);
+                    window.getColourways().stream().map(c -> c.getName()).toList(), revised, problems);
         }
     }
 
@@ -133,7 +137,7 @@ public final class Bringing {
                 .orElse(commission.getJoin());
         PanelFacts facts = new PanelFacts(panel.map(Panel::getId).orElse("new"), panel.map(Panel::getName).filter(name -> name != null).orElse(request.panel()),
                 Optional.of(art), roles.cutline(), join, gapMm, pieces, highest, panel.map(Panel::getContentKey).filter(key -> key != null).orElse(""),
-                List.of());
+                List.of(), panel.map(CutFacts::of).orElse(CutFacts.PLAIN));
         WindowFacts ofWindow = new WindowFacts(window.map(Window::getId).orElse("new"), request.window(), request.title(), List.of(facts));
         return new PlacedPanel(ofWindow, facts);
     }
@@ -193,8 +197,8 @@ public final class Bringing {
         });
     }
 
-    private static void record(CommissionFolder folder, Window window, Panel panel, BroughtArtwork stored, Artwork artwork, int revision, Path source)
-            throws IOException {
+    private static void record(CommissionFolder folder, Window window, Panel panel, BroughtArtwork stored, Artwork artwork, int revision, Path source,
+            Optional<Revised> revised) throws IOException {
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("windowId", window.getId());
         settings.put("panelId", panel.getId());
@@ -204,6 +208,7 @@ public final class Bringing {
         settings.put("revision", revision);
         settings.put("widthMm", artwork.widthMm());
         settings.put("heightMm", artwork.heightMm());
+        revised.filter(Revised::changedAny).ifPresent(change -> settings.put("becamePieces", change.became().stream().map(Revised.Row::setting).toList()));
         folder.records().append(RecordDraft.of(RecordKind.BRING).making(List.of(panel.getId())).with(settings));
     }
 }

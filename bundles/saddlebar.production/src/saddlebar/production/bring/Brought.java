@@ -1,6 +1,7 @@
 package saddlebar.production.bring;
 
 import java.util.List;
+import java.util.Optional;
 
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Problem;
@@ -15,10 +16,11 @@ import saddlebar.model.problem.Problem;
  * @param pieces     pieces of the panel
  * @param layers     painted layers, in words: role and artwork layer
  * @param colourways names of the colourways
+ * @param revised    what a revision made of the pieces; empty for a first drawing
  * @param problems   worst first
  */
 public record Brought(Window window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
-        List<Problem> problems) {
+        Optional<Revised> revised, List<Problem> problems) {
     public Brought {
         layers = List.copyOf(layers);
         colourways = List.copyOf(colourways);

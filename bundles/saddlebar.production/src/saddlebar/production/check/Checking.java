@@ -10,6 +10,9 @@ import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
+import saddlebar.model.commission.Panel;
+import saddlebar.model.commission.Piece;
+import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
@@ -20,7 +23,9 @@ import saddlebar.production.facts.CommissionFacts;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
 import saddlebar.production.facts.FactsReader;
 import saddlebar.production.facts.LayerFacts;
+import saddlebar.production.make.LongPieces;
 import saddlebar.production.make.Making;
+import saddlebar.production.make.Outlines;
 import saddlebar.stencil.ScreeningMethods;
 
 /** Finds every problem of a commission: in the model, the artwork, the cutline, the recipes and the records. */
@@ -54,6 +59,7 @@ public final class Checking {
                 }
             }
         }
+        folder.windows().forEach(window -> window.getPanels().forEach(panel -> longPieces(window, panel, problems)));
         try (RecordReading records = folder.records().read()) {
             records.forEach(record -> {}, Work.UNWATCHED);
             problems.addAll(records.problems());
@@ -61,6 +67,18 @@ public final class Checking {
         List<Problem> sorted = new ArrayList<>(problems);
         sorted.sort(Problem.WORST_FIRST);
         return sorted;
+    }
+
+    /** Of the pieces on which stencils print, as last made. */
+    private static void longPieces(Window window, Panel panel, Set<Problem> problems) {
+        Set<Piece> painted = new LinkedHashSet<>();
+        panel.getLayers().forEach(layer -> layer.getStencils().stream().filter(stencil -> !stencil.isRetired())
+                .forEach(stencil -> stencil.getPieces().forEach(entry -> painted.add(entry.getPiece()))));
+        String name = window.getPanels().size() == 1 || panel.getName() == null || panel.getName().isBlank()
+                ? window.getName()
+                : window.getName() + " " + panel.getName();
+        painted.stream().filter(piece -> piece != null && !piece.isRetired() && piece.getNet() != null)
+                .forEach(piece -> LongPieces.caution(name + "/" + piece.getNumber(), Outlines.polygon(piece.getNet())).ifPresent(problems::add));
     }
 
     private void recipes(PlacedPanel panel, Set<Problem> problems) {

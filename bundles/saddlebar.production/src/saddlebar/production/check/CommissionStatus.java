@@ -74,7 +74,7 @@ public record CommissionStatus(String title, List<WindowStatus> windows, List<St
                     for (StencilPiece entry : stencil.getPieces()) {
                         Piece piece = entry.getPiece();
                         if (piece != null) {
-                            MakingState state = printed.state(piece.getId(), layer.getId(), stencil.getId(), onSheet);
+                            MakingState state = printed.state(piece, layer.getId(), stencil.getId(), onSheet);
                             byPiece.computeIfAbsent(piece, p -> new TreeMap<>()).put(layer.getName(), state.getLiteral());
                             least.merge(piece, state, CommissionStatus::behind);
                             ofLayer = ofLayer == null ? state : behind(ofLayer, state);
@@ -91,7 +91,7 @@ public record CommissionStatus(String title, List<WindowStatus> windows, List<St
         for (Panel panel : window.getPanels()) {
             for (Piece piece : panel.getPieces()) {
                 if (!piece.isRetired()) {
-                    MakingState state = printed.glazed(piece.getId(), least.getOrDefault(piece, MakingState.DRAWN));
+                    MakingState state = printed.glazed(piece, least.getOrDefault(piece, MakingState.DRAWN));
                     ofWindow = ofWindow == null ? state : least.containsKey(piece) || state == MakingState.GLAZED ? behind(ofWindow, state) : ofWindow;
                     pieces.add(new PieceStatus(piece.getNumber(), state.getLiteral(), byPiece.getOrDefault(piece, Map.of())));
                 }

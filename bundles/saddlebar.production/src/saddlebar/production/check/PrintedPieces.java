@@ -7,9 +7,13 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 import saddlebar.model.commission.MakingState;
+import saddlebar.model.commission.Piece;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.RecordBook;
 import saddlebar.model.store.RecordLine;
@@ -72,12 +76,19 @@ final class PrintedPieces {
         return settings.get(name) instanceof List<?> list ? list.stream().map(String::valueOf).toList() : List.of();
     }
 
-    MakingState state(String pieceId, String layerId, String stencilId, MakingState before) {
-        MakingState printed = byPieceAndLayer.get(pieceId + " " + layerId);
-        return printed != null ? printed : byStencil.getOrDefault(stencilId, before);
+    /** By its own records, else by those of the pieces that it came from. */
+    MakingState state(Piece piece, String layerId, String stencilId, MakingState before) {
+        return recorded(piece, id -> byPieceAndLayer.get(id + " " + layerId)).orElseGet(() -> byStencil.getOrDefault(stencilId, before));
     }
 
-    MakingState glazed(String pieceId, MakingState otherwise) {
-        return byPiece.getOrDefault(pieceId, otherwise);
+    MakingState glazed(Piece piece, MakingState otherwise) {
+        return recorded(piece, byPiece::get).orElse(otherwise);
+    }
+
+    private static Optional<MakingState> recorded(Piece piece, Function<String, MakingState> found) {
+        MakingState own = found.apply(piece.getId());
+        return own != null
+                ? Optional.of(own)
+                : FormerPieces.of(piece).stream().map(Piece::getId).map(found).filter(Objects::nonNull).reduce(CommissionStatus::behind);
     }
 }

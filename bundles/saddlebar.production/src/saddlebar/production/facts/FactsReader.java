@@ -126,7 +126,7 @@ public final class FactsReader {
                 .sorted(Comparator.comparingInt(DesignLayer::getFiringOrder)).flatMap(layer -> layer(window, layer).stream()).toList();
         return new PanelFacts(panel.getId(), orElse(panel.getName(), ""),
                 art.map(a -> new ArtFile(folder.resolve(a.getFile()), a.getFile(), a.getSha256(), a.getWidthMm())), cutline, join, gapMm, pieces,
-                highest, orElse(panel.getContentKey(), ""), layers);
+                highest, orElse(panel.getContentKey(), ""), layers, CutFacts.of(panel));
     }
 
     private Optional<LayerFacts> layer(Window window, DesignLayer layer) {

@@ -20,9 +20,10 @@ import saddlebar.model.units.Require;
  * @param highestEver  the highest number that any piece ever had, also retired ones; 0 if none
  * @param piecesKey    content key of the last making of pieces, empty if never
  * @param layers       painted layers made with stencils, in firing order
+ * @param cut          how its cutline is read, beside join and gap
  */
 public record PanelFacts(String id, String name, Optional<ArtFile> art, String cutlineLayer, JoinKind join, double gapMm, List<PieceFacts> pieces,
-        int highestEver, String piecesKey, List<LayerFacts> layers) {
+        int highestEver, String piecesKey, List<LayerFacts> layers, CutFacts cut) {
     public PanelFacts {
         Require.text("id", id);
         Objects.requireNonNull(name, "name");
@@ -34,5 +35,6 @@ public record PanelFacts(String id, String name, Optional<ArtFile> art, String c
         Require.within("highestEver", highestEver, 0, 1_000_000);
         Objects.requireNonNull(piecesKey, "piecesKey");
         layers = List.copyOf(layers);
+        Objects.requireNonNull(cut, "cut");
     }
 }

@@ -31,11 +31,15 @@ public record PieceFacts(String id, int number, OutlineMm face, OutlineMm glass,
 
     /** As the model holds it, with the glass of the window's chosen colourway, else the one the piece itself names. */
     public static PieceFacts of(Piece piece) {
+        return new PieceFacts(piece.getId(), piece.getNumber(), piece.getFace(), piece.getNet(), new PlaceMm(piece.getLabelXMm(), piece.getLabelYMm()),
+                piece.getInradiusMm(), glassOf(piece).map(GlassStock::getName).orElse(""));
+    }
+
+    /** The glass of the window's chosen colourway, else the one the piece itself names. */
+    public static Optional<GlassStock> glassOf(Piece piece) {
         Window window = piece.getPanel() == null ? null : piece.getPanel().getWindow();
         Optional<GlassStock> chosen = piece.getChoices().stream().filter(choice -> window != null && choice.getColourway() == window.getChosen())
                 .map(GlassChoice::getGlass).filter(Objects::nonNull).findFirst();
-        GlassStock stock = chosen.orElse(piece.getGlass());
-        return new PieceFacts(piece.getId(), piece.getNumber(), piece.getFace(), piece.getNet(), new PlaceMm(piece.getLabelXMm(), piece.getLabelYMm()),
-                piece.getInradiusMm(), stock == null ? "" : stock.getName());
+        return chosen.or(() -> Optional.ofNullable(piece.getGlass()));
     }
 }

@@ -11,6 +11,8 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 
+import saddlebar.cartoon.Relief;
+import saddlebar.model.art.DrawnLine;
 import saddlebar.model.file.PendingFile;
 import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.problem.Problem;
@@ -31,14 +33,15 @@ public final class CartoonSvg {
     public record Shape(int number, Polygon glass, PlaceMm label, double inradiusMm) {
     }
 
-    public static void write(Path target, String title, List<Shape> pieces, List<Problem> problems) throws IOException {
+    /** @param reliefs proposals against deep inside curves, drawn as broken lines */
+    public static void write(Path target, String title, List<Shape> pieces, List<Problem> problems, List<Relief> reliefs) throws IOException {
         try (PendingFile pending = PendingFile.beside(target)) {
-            pending.out().write(text(title, pieces, problems).getBytes(StandardCharsets.UTF_8));
+            pending.out().write(text(title, pieces, problems, reliefs).getBytes(StandardCharsets.UTF_8));
             pending.commit();
         }
     }
 
-    static String text(String title, List<Shape> pieces, List<Problem> problems) {
+    static String text(String title, List<Shape> pieces, List<Problem> problems, List<Relief> reliefs) {
         Envelope box = new Envelope();
         pieces.forEach(piece -> box.expandToInclude(piece.glass().getEnvelopeInternal()));
         if (box.isNull()) {
@@ -53,7 +56,16 @@ public final class CartoonSvg {
         for (Shape piece : pieces) {
             svg.append("<path id=\"piece-").append(piece.number()).append("\" fill-rule=\"evenodd\" d=\"").append(path(piece.glass())).append("\"/>\n");
         }
-        svg.append("</g>\n<g id=\"numbers\" font-family=\"sans-serif\" text-anchor=\"middle\" fill=\"#000\">\n");
+        svg.append("</g>\n");
+        if (!reliefs.isEmpty()) {
+            svg.append("<g id=\"relief-cuts\" fill=\"none\" stroke=\"#0072b2\" stroke-width=\"0.25\" stroke-dasharray=\"2 1\">\n");
+            for (Relief relief : reliefs) {
+                relief.lines().forEach(line -> svg.append("<path d=\"").append(path(line)).append("\"><title>").append(escaped(relief.message()))
+                        .append("</title></path>\n"));
+            }
+            svg.append("</g>\n");
+        }
+        svg.append("<g id=\"numbers\" font-family=\"sans-serif\" text-anchor=\"middle\" fill=\"#000\">\n");
         for (Shape piece : pieces) {
             double height = Math.max(LEAST_NUMBER_MM, Math.min(0.6 * piece.inradiusMm(), MOST_NUMBER_MM));
             svg.append(String.format(Locale.ROOT, "<text x=\"%s\" y=\"%s\" font-size=\"%s\">%d</text>\n", mm(piece.label().xMm()),
@@ -78,6 +90,14 @@ public final class CartoonSvg {
             for (int hole = 0; hole < polygon.getNumInteriorRing(); hole++) {
                 append(path, polygon.getInteriorRingN(hole));
             }
+        }
+        return path.toString();
+    }
+
+    private static String path(DrawnLine line) {
+        StringBuilder path = new StringBuilder();
+        for (int i = 0; i < line.points(); i++) {
+            path.append(i == 0 ? "M" : " ").append(mm(line.x(i))).append(' ').append(mm(line.y(i)));
         }
         return path.toString();
     }

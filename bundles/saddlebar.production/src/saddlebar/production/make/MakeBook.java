@@ -61,6 +61,14 @@ public final class MakeBook {
         new MakeBook(folder).enter(result);
     }
 
+    /**
+     * Only the pieces of one panel, without a record, as somebody who edits it sees them at once; the next making makes them anew and records them.
+     */
+    public static void showPieces(CommissionFolder folder, Panel panel, PanelPieces pieces) {
+        new MakeBook(folder).pieces(panel, pieces);
+        panel.setContentKey(null);
+    }
+
     /** Only the pieces of one panel, as bringing artwork needs it; appends its record. */
     public static void enterPieces(CommissionFolder folder, Panel panel, PanelPieces pieces) throws IOException {
         MakeBook book = new MakeBook(folder);
@@ -146,6 +154,8 @@ public final class MakeBook {
             List<Piece> beside = cut.neighbours().stream().map(now::get).filter(Objects::nonNull).toList();
             ECollections.setEList(now.get(cut.number()).getNeighbours(), beside);
         }
+        cartoon.revision().ifPresent(revision -> Heirs.enter(panel, revision));
+        panel.getMendings().removeIf(mend -> made.droppedMends().contains(mend.getKey()));
         if (cartoon.panel() instanceof Polygon outline) {
             panel.setOutline(Outlines.outline(outline));
         }

@@ -8,15 +8,22 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.Callable;
 
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
 import org.osgi.service.component.annotations.Reference;
 
+import org.locationtech.jts.geom.Polygon;
+
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.cartoon.Cartoon;
 import saddlebar.cartoon.CartoonPiece;
+import saddlebar.cartoon.CutLimits;
+import saddlebar.cartoon.Relief;
+import saddlebar.cartoon.ReliefCuts;
+import saddlebar.cartoon.mend.Mend;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
@@ -24,6 +31,7 @@ import saddlebar.model.work.Work;
 import saddlebar.production.facts.ArtFile;
 import saddlebar.production.facts.CommissionFacts;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
+import saddlebar.production.facts.CutFacts;
 import saddlebar.production.facts.LayerFacts;
 import saddlebar.production.facts.WindowFacts;
 import saddlebar.stencil.ScreeningMethods;
@@ -92,6 +100,14 @@ public final class Making {
         }
     }
 
+    /** What could be mended in the cutline of one panel, beside what was agreed to. */
+    public List<Mend> mends(PlacedPanel panel, Work work) throws IOException {
+        OpenArtworks.requireAsBrought(panel.panel().art().orElseThrow());
+        try (OpenArtworks artworks = new OpenArtworks(readers)) {
+            return new PieceStep(artworks).proposals(panel.panel(), work);
+        }
+    }
+
     /** What is wrong with the artwork, the cutline and how the layers of one panel meet, found anew. */
     public List<Problem> problemsOf(PlacedPanel panel, Work work) throws IOException {
         ArtFile art = panel.panel().art().orElseThrow();
@@ -99,7 +115,7 @@ public final class Making {
         try (OpenArtworks artworks = new OpenArtworks(readers)) {
             List<Problem> problems = new ArrayList<>(artworks.warnings(art));
             PanelPieces pieces = new PieceStep(artworks).run(panel, true, work);
-            pieces.cartoon().orElseThrow().problems().forEach(problem -> problems.add(placed(panel.label(), problem)));
+            pieces.problems().forEach(problem -> problems.add(placed(panel.label(), problem)));
             problems.addAll(new LayerRegistration(artworks).problems(pieces, work));
             return problems;
         }
@@ -142,6 +158,7 @@ public final class Making {
             if (request.until().reaches(Stage.STENCILS)) {
                 StencilPlanning.Planned planned = plan(panels);
                 problems.addAll(planned.problems());
+                longPieces(planned.stencils());
                 stencils = stencils(planned.stencils());
                 if (request.until().reaches(Stage.SHEETS)) {
                     sheets = sheets(planned.stencils(), stencils);
@@ -164,7 +181,7 @@ public final class Making {
             placed.forEach(panel -> jobs.add(() -> step.run(panel, request.afresh() && request.wants(panel.window().name()), ours)));
             List<PanelPieces> panels = crew.all(jobs);
             for (PanelPieces panel : panels) {
-                panel.cartoon().ifPresent(cartoon -> cartoon.problems().forEach(problem -> problems.add(placed(panel.placed().label(), problem))));
+                panel.problems().forEach(problem -> problems.add(placed(panel.placed().label(), problem)));
             }
             return panels;
         }
@@ -176,7 +193,7 @@ public final class Making {
             for (PanelPieces panel : panels) {
                 if (request.wants(panel.placed().window().name())) {
                     String file = "pieces/" + FileNames.of(panel.placed().label()) + "-pieces.svg";
-                    String text = CartoonSvg.text(panel.placed().label() + " " + panel.placed().window().title(), shapes(panel), List.of());
+                    String text = CartoonSvg.text(panel.placed().label() + " " + panel.placed().window().title(), shapes(panel), List.of(), reliefs(panel));
                     enter(step.write("pieces", file, text, request.afresh()), drawn);
                 }
             }
@@ -192,6 +209,18 @@ public final class Making {
                     .map(piece -> new CartoonSvg.Shape(piece.number(), Outlines.polygon(piece.glass()), piece.label(), piece.inradiusMm())).toList();
         }
 
+        /** From the form that the model holds, as the shapes are. */
+        private List<Relief> reliefs(PanelPieces panel) {
+            CutFacts cut = panel.placed().panel().cut();
+            Map<Integer, Polygon> faces = new TreeMap<>();
+            panel.cartoon().ifPresentOrElse(
+                    cartoon -> cartoon.pieces().forEach(piece -> faces.put(piece.number(), Outlines.polygon(Outlines.outline(piece.face())))),
+                    () -> panel.placed().panel().pieces().forEach(piece -> faces.put(piece.number(), Outlines.polygon(piece.face()))));
+            List<Relief> reliefs = new ArrayList<>();
+            faces.forEach((number, face) -> reliefs.addAll(ReliefCuts.of(number, face, cut.limits().getOrDefault(number, CutLimits.commonPractice()))));
+            return reliefs;
+        }
+
         private StencilPlanning.Planned plan(List<PanelPieces> panels) throws IOException {
             List<PaintedLayer> layers = new ArrayList<>();
             for (PanelPieces panel : panels) {
@@ -202,6 +231,19 @@ public final class Making {
             }
             StencilPlanning planning = new StencilPlanning(made, commission.papers(), artworks, crew);
             return planning.plan(layers, request.afresh(), work.part(PLAN_SHARE, Math.max(1, layers.size())));
+        }
+
+        private void longPieces(List<PlannedLayerStencil> planned) {
+            Set<String> seen = new HashSet<>();
+            planned.forEach(stencil -> {
+                for (int spot = 0; spot < stencil.pieces().size(); spot++) {
+                    for (String label : stencil.alike().get(spot)) {
+                        if (seen.add(label)) {
+                            LongPieces.caution(label, stencil.pieces().get(spot).glass()).ifPresent(problems::add);
+                        }
+                    }
+                }
+            });
         }
 
         private List<MadeStencil> stencils(List<PlannedLayerStencil> planned) throws IOException {
@@ -294,7 +336,7 @@ public final class Making {
             for (PanelPieces panel : panels) {
                 if (request.wants(panel.placed().window().name())) {
                     String file = "cards/" + FileNames.of(panel.placed().label()) + "-cutting-list.csv";
-                    enter(step.write("cutting list", file, CuttingList.text(panel, painted), request.afresh()), cards);
+                    enter(step.write("cutting list", file, CuttingList.text(panel, painted, reliefs(panel)), request.afresh()), cards);
                 }
             }
             TrueSizeStep trueSize = new TrueSizeStep(made, index, commission.papers(), SOFTWARE);

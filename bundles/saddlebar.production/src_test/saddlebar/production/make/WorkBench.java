@@ -58,6 +58,10 @@ final class WorkBench {
                 + "<g id='trace'><path d='M5 10H75' stroke='#000' stroke-width='3'/></g>");
     }
 
+    Making making() {
+        return making;
+    }
+
     Brought bring(String window, String svg) throws IOException {
         Path art = Files.writeString(arts.resolve(window + ".svg"), svg, StandardCharsets.UTF_8);
         try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
