@@ -14,7 +14,7 @@ import saddlebar.materials.job.WindowJob;
 import saddlebar.materials.money.Prices;
 import saddlebar.model.problem.Refusal;
 
-/** Glass by the area of its pieces over the yield of a sheet: 0.6 where the book has no {@code yield-glass} (studio setting, no source). */
+/** Glass by the area of its pieces over the yield of a sheet: as laid on glass, else 0.6 where the book has no {@code yield-glass} (studio setting, no source). */
 @Component(service = CostSource.class)
 public final class GlassCost implements CostSource {
     private static final BigDecimal YIELD = new BigDecimal("0.6");
@@ -41,7 +41,7 @@ public final class GlassCost implements CostSource {
                         .forEach(piece -> byGlass.computeIfAbsent(piece.glass(), glass -> new ArrayList<>()).add(piece));
             }
             byGlass.forEach((glass, pieces) -> {
-                double areaM2 = pieces.stream().mapToDouble(PieceJob::netAreaMm2).sum() / 1e6 * window.alike() / yield;
+                double areaM2 = pieces.stream().mapToDouble(PieceJob::netAreaMm2).sum() / 1e6 * window.alike() / job.yields().getOrDefault(glass, yield);
                 BigDecimal price = prices.ofStudio(pieces.get(0).pricePerM2().orElseThrow(() -> new Refusal("glass " + glass, "it has no price",
                         "put in what a m2 costs")));
                 lines.add(ReckonedLine.of(key(), glass, window.name(), areaM2, "m2", price, prices.rounding(), SPREAD));

@@ -445,13 +445,58 @@ public interface CommissionPackage extends EPackage {
 	int STUDIO__COMMISSIONS = NAMED_FEATURE_COUNT + 21;
 
 	/**
+	 * The feature id for the '<em><b>Address</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__ADDRESS = NAMED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Contact</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__CONTACT = NAMED_FEATURE_COUNT + 23;
+
+	/**
+	 * The feature id for the '<em><b>Mark File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__MARK_FILE = NAMED_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Accent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__ACCENT = NAMED_FEATURE_COUNT + 25;
+
+	/**
+	 * The feature id for the '<em><b>Terms</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__TERMS = NAMED_FEATURE_COUNT + 26;
+
+	/**
 	 * The number of structural features of the '<em>Studio</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STUDIO_FEATURE_COUNT = NAMED_FEATURE_COUNT + 22;
+	int STUDIO_FEATURE_COUNT = NAMED_FEATURE_COUNT + 27;
 
 	/**
 	 * The number of operations of the '<em>Studio</em>' class.
@@ -11191,6 +11236,61 @@ public interface CommissionPackage extends EPackage {
 	EReference getStudio_Commissions();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getAddress <em>Address</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Address</em>'.
+	 * @see saddlebar.model.commission.Studio#getAddress()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Address();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getContact <em>Contact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Contact</em>'.
+	 * @see saddlebar.model.commission.Studio#getContact()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Contact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getMarkFile <em>Mark File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mark File</em>'.
+	 * @see saddlebar.model.commission.Studio#getMarkFile()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_MarkFile();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getAccent <em>Accent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Accent</em>'.
+	 * @see saddlebar.model.commission.Studio#getAccent()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Accent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getTerms <em>Terms</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Terms</em>'.
+	 * @see saddlebar.model.commission.Studio#getTerms()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Terms();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinedCommission <em>Joined Commission</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -18834,6 +18934,46 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference STUDIO__COMMISSIONS = eINSTANCE.getStudio_Commissions();
+
+		/**
+		 * The meta object literal for the '<em><b>Address</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__ADDRESS = eINSTANCE.getStudio_Address();
+
+		/**
+		 * The meta object literal for the '<em><b>Contact</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__CONTACT = eINSTANCE.getStudio_Contact();
+
+		/**
+		 * The meta object literal for the '<em><b>Mark File</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__MARK_FILE = eINSTANCE.getStudio_MarkFile();
+
+		/**
+		 * The meta object literal for the '<em><b>Accent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__ACCENT = eINSTANCE.getStudio_Accent();
+
+		/**
+		 * The meta object literal for the '<em><b>Terms</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__TERMS = eINSTANCE.getStudio_Terms();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinedCommissionImpl <em>Joined Commission</em>}' class.

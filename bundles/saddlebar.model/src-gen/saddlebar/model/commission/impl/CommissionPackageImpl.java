@@ -1179,6 +1179,56 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getStudio_Address() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Contact() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_MarkFile() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Accent() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Terms() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getJoinedCommission() {
 		return joinedCommissionEClass;
 	}
@@ -7997,6 +8047,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(studioEClass, STUDIO__PEOPLE);
 		createEReference(studioEClass, STUDIO__SUPPLIERS);
 		createEReference(studioEClass, STUDIO__COMMISSIONS);
+		createEAttribute(studioEClass, STUDIO__ADDRESS);
+		createEAttribute(studioEClass, STUDIO__CONTACT);
+		createEAttribute(studioEClass, STUDIO__MARK_FILE);
+		createEAttribute(studioEClass, STUDIO__ACCENT);
+		createEAttribute(studioEClass, STUDIO__TERMS);
 
 		joinedCommissionEClass = createEClass(JOINED_COMMISSION);
 		createEReference(joinedCommissionEClass, JOINED_COMMISSION__STUDIO);
@@ -8874,6 +8929,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getStudio_People(), this.getPerson(), this.getPerson_Studio(), "people", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudio_Suppliers(), this.getSupplier(), this.getSupplier_Studio(), "suppliers", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudio_Commissions(), this.getJoinedCommission(), this.getJoinedCommission_Studio(), "commissions", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Address(), ecorePackage.getEString(), "address", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Contact(), ecorePackage.getEString(), "contact", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_MarkFile(), ecorePackage.getEString(), "markFile", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Accent(), ecorePackage.getEString(), "accent", "#2f4b5c", 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Terms(), ecorePackage.getEString(), "terms", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinedCommissionEClass, JoinedCommission.class, "JoinedCommission", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinedCommission_Studio(), this.getStudio(), this.getStudio_Commissions(), "studio", null, 0, 1, JoinedCommission.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
