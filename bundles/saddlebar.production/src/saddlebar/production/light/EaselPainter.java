@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
+import saddlebar.colour.Srgb;
+import saddlebar.colour.picture.OverlapColours;
 import saddlebar.model.work.Work;
 import saddlebar.production.light.EaselLook.Overlay;
 
@@ -43,6 +45,13 @@ public final class EaselPainter {
         this.look = Objects.requireNonNull(look, "look");
         this.tones = new GlassTones(scene.layers().stream().filter(layer -> look.showsLayer(layer.id())).toList(), look.light(), colours);
         this.marks = new MarkPainter(scene, look, tones);
+    }
+
+    /** The colour of a bare glass in a light, as eyes see it; reckoned at the first time, so not on the screen's thread. */
+    public static BareColour bare(GlassLook glass, LightLook light, ColourShelf colours) {
+        OverlapColours tones = new GlassTones(List.of(), light, Optional.of(colours)).of(glass);
+        Srgb seen = light.eye().seen(tones.bare());
+        return new BareColour(ScreenLight.rgb(new float[] {(float) seen.red(), (float) seen.green(), (float) seen.blue()}), tones.outOfGamut());
     }
 
     /**

@@ -100,11 +100,11 @@ public final class WindowSketcher {
         if (stock == null) {
             return GlassLook.UNCHOSEN;
         }
-        return of(stock);
+        return look(stock);
     }
 
     /** How a glass of the studio's stock looks. */
-    public static GlassLook of(GlassStock stock) {
+    public static GlassLook look(GlassStock stock) {
         double thickness = usable(stock.getThicknessMm()) ? stock.getThicknessMm() : USUAL_GLASS_MM;
         double measured = stock.getMeasuredMm() != null && usable(stock.getMeasuredMm()) ? stock.getMeasuredMm() : thickness;
         return new GlassLook(orEmpty(stock.getName()), ColourText.rgb(stock.getColour()).orElse(GlassLook.UNCHOSEN.rgb()),
