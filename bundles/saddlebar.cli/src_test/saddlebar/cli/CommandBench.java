@@ -46,7 +46,7 @@ final class CommandBench {
         Making making = new Making(readers, methods, processes);
         return List.of(new PiecesCommand(readers), new ScreenCommand(readers, methods, processes), new GangCommand(readers),
                 new BringCommand(new Bringing(readers, making)), new MakeCommand(making), new CheckCommand(new Checking(making, methods)),
-                new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes), new ToneCommand(readers),
+                new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes), new ToneCommand(readers, methods, processes), new PrinterCommand(readers, methods),
                 new FireCommand(), new ColourCommand());
     }
 

@@ -52,13 +52,18 @@ public final class PrinterTestPage {
     public static SheetPlan plan(String printer, Paper paper, double marginMm, double dpi, ScreeningMethods methods) throws IOException {
         SheetFrame frame = SheetFrame.of(paper, marginMm);
         RectMm room = frame.usableMm();
-        SheetPlan empty = sheet(printer, "", paper, marginMm, dpi, List.of());
+        SheetPlan empty = empty(printer, paper, marginMm, dpi);
         String note = String.format(Locale.ROOT, "from middle to middle: %.2f mm across, %.2f mm down", PrinterFit.wantedAcrossMm(empty),
                 PrinterFit.wantedDownMm(empty));
         BitPicture bits = bits(room, dpi, methods);
         PlacedStencil pattern = new PlacedStencil("test page", "test", room.xMm(), room.yMm(), 0, bits.widthPx(), bits.heightPx(), Face.INTERIOR, false,
                 bits::bands);
         return sheet(printer, note, paper, marginMm, dpi, List.of(pattern));
+    }
+
+    /** The page without its pattern: enough to know where its register marks are to lie. */
+    public static SheetPlan empty(String printer, Paper paper, double marginMm, double dpi) {
+        return sheet(printer, "", paper, marginMm, dpi, List.of());
     }
 
     private static SheetPlan sheet(String printer, String note, Paper paper, double marginMm, double dpi, List<PlacedStencil> placed) {

@@ -1,4 +1,4 @@
-package saddlebar.cli;
+package saddlebar.production.studio;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -24,22 +24,23 @@ import saddlebar.stencil.tone.WedgeReading;
  * Reads a measured wedge: CSV with the column nominal (coverage from 0 to 1) and one of effective (coverage from 0 to 1), density, or transmittance
  * (above 0 to 1).
  */
-final class WedgeFile {
+public final class WedgeFile {
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setTrim(true).setIgnoreEmptyLines(true)
             .setCommentMarker('#').get();
 
     private WedgeFile() {
     }
 
-    static Calibration read(Path file) throws IOException {
+    /** A calibration of its readings. */
+    public static Calibration read(Path file) throws IOException {
         return Calibration.of(readings(file, 1));
     }
 
     /** @param n Yule-Nielsen factor, for densities and transmittances */
-    static List<WedgeReading> readings(Path file, double n) throws IOException {
+    public static List<WedgeReading> readings(Path file, double n) throws IOException {
         String name = String.valueOf(file.getFileName());
         if (!Files.isRegularFile(file)) {
-            throw new Refusal(name, "there is no such file", "give --tone linear, or a CSV of a measured wedge");
+            throw new Refusal(name, "there is no such file", "give a CSV of a measured wedge");
         }
         try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8); CSVParser rows = CSVParser.parse(in, FORMAT)) {
             return readings(name, rows, n);
