@@ -7,7 +7,7 @@ import java.util.List;
 import saddlebar.model.units.Require;
 
 /**
- * Lays pieces on a shelf in rows, the deepest first, free of the rim and of each other. A start for a person who lays them as hands and places want it, no
+ * Lays pieces on a shelf in rows, the deepest first, free of the rim and of each other, on whole mm. A start for a person who lays them as hands and places want it, no
  * densest load; O(n log n).
  *
  * @param load what lies
@@ -40,7 +40,7 @@ public record ShelfRows(ShelfLoad load, List<String> left) {
         for (Box box : deepest) {
             if (x > ShelfLoad.RIM_MM && x + box.widthMm() > right) {
                 x = ShelfLoad.RIM_MM;
-                y += row + ShelfLoad.APART_MM;
+                y += Math.ceil(row + ShelfLoad.APART_MM);
                 row = 0;
             }
             if (x + box.widthMm() > right || y + box.heightMm() > back) {
@@ -48,7 +48,7 @@ public record ShelfRows(ShelfLoad load, List<String> left) {
                 continue;
             }
             lays.add(new ShelfLoad.Lay(box.piece(), x, y, box.widthMm(), box.heightMm(), box.thicknessMm()));
-            x += box.widthMm() + ShelfLoad.APART_MM;
+            x += Math.ceil(box.widthMm() + ShelfLoad.APART_MM);
             row = Math.max(row, box.heightMm());
         }
         return new ShelfRows(new ShelfLoad(widthMm, depthMm, lays), left);
