@@ -1,5 +1,9 @@
 package saddlebar.kiln.chart;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -8,6 +12,8 @@ import java.util.Optional;
 import saddlebar.kiln.fire.Firing;
 import saddlebar.kiln.fire.Trace;
 import saddlebar.kiln.schedule.HeatCurve;
+import saddlebar.model.file.PendingFile;
+import saddlebar.model.problem.LockedException;
 import saddlebar.model.units.Require;
 
 /** A firing's chart in numbers, at even times: for who does not see it, and for a table of one's own. */
@@ -42,6 +48,17 @@ public final class FiringTable {
             rows.add(new Row(s / 3600, written.at(s), kiln.at(s), core.at(s), measured, lag.at(s), face.at(s), centre.at(s)));
         }
         return rows;
+    }
+
+    /** @throws LockedException if the file is there and {@code replace} is false */
+    public static void write(List<Row> rows, Path file, boolean replace) throws IOException {
+        if (Files.exists(file) && !replace) {
+            throw new LockedException(file + " exists already; nothing was written. Give --replace to replace it, or another name.");
+        }
+        try (PendingFile pending = PendingFile.beside(file)) {
+            pending.out().write(csv(rows).getBytes(StandardCharsets.UTF_8));
+            pending.commit();
+        }
     }
 
     /** As CSV with a line of headings. */

@@ -41,7 +41,7 @@ final class Panel {
     void axes(String title, String label, String timeLabel) {
         double right = plot.left() + plot.width();
         double foot = plot.top() + plot.height();
-        marks.add(new Mark.Box(plot.left(), plot.top(), plot.width(), plot.height(), Ink.PAPER, Ink.FRAME));
+        marks.add(new Mark.Box(plot.left(), plot.top(), plot.width(), plot.height(), Ink.PAPER, Ink.GRID));
         double lines = Math.max(1, Math.min(6, Math.floor(plot.height() / VALUE_LABEL_PT)));
         double step = step((plot.most() - plot.least()) / lines);
         for (double v = Math.ceil(plot.least() / step - 1e-9) * step; v <= plot.most() + step * 1e-6; v += step) {
@@ -55,6 +55,8 @@ final class Panel {
                 text(plot.x(h), foot + 20, Mark.Anchor.MIDDLE, number(h, hour));
             }
         }
+        marks.add(new Mark.Rule(plot.left(), plot.top(), plot.left(), foot, Ink.FRAME));
+        marks.add(new Mark.Rule(plot.left(), foot, right, foot, Ink.FRAME));
         if (!timeLabel.isEmpty()) {
             text(plot.left() + plot.width() / 2, foot + 42, Mark.Anchor.MIDDLE, timeLabel);
         }

@@ -3,6 +3,7 @@ package saddlebar.production.colourway;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 import saddlebar.colour.Appearance;
