@@ -43,6 +43,8 @@ import saddlebar.model.store.RecordLine;
 /** Valid by a schema and a validator that nobody here wrote the judgment of, and the same when it comes in again. */
 class ProvJsonTest {
     private static final Path FOLDER = Path.of("src_test/saddlebar/trace/prov");
+    /** The system's own, to which its packages belong. */
+    private static final String PYTHON = "/usr/bin/python3";
     private final JsonSchema schema = schema();
     @TempDir
     private Path temp;
@@ -167,7 +169,7 @@ class ProvJsonTest {
         assumeTrue(runs("import prov.model"), "python3-prov is not installed");
         Path file = temp.resolve("record.json");
         Files.writeString(file, written(some(), true));
-        Process python = new ProcessBuilder("python3", "-c", "import prov.model,sys; d=prov.model.ProvDocument.deserialize(sys.argv[1]);"
+        Process python = new ProcessBuilder(PYTHON, "-c", "import prov.model,sys; d=prov.model.ProvDocument.deserialize(sys.argv[1]);"
                 + "print(len(list(d.get_records(prov.model.ProvActivity))), len(list(d.get_records(prov.model.ProvUsage))),"
                 + "len(list(d.get_records(prov.model.ProvGeneration))))", file.toString()).redirectErrorStream(true).start();
         String told = new String(python.getInputStream().readAllBytes(), StandardCharsets.UTF_8).strip();
@@ -180,7 +182,7 @@ class ProvJsonTest {
 
     private static boolean runs(String program) throws InterruptedException {
         try {
-            return new ProcessBuilder("python3", "-c", program).redirectErrorStream(true).start().waitFor() == 0;
+            return new ProcessBuilder(PYTHON, "-c", program).redirectErrorStream(true).start().waitFor() == 0;
         } catch (IOException e) {
             return false;
         }
