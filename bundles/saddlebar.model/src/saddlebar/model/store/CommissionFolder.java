@@ -38,6 +38,7 @@ public final class CommissionFolder implements AutoCloseable {
     static final String WINDOWS = "windows";
     static final String STUDIO = "studio";
     static final String ARTWORK = "artwork";
+    static final String PHOTOS = "photos";
 
     private static final Pattern WINDOW_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,31}");
     private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul"); // no file may be called so on some systems
@@ -103,7 +104,7 @@ public final class CommissionFolder implements AutoCloseable {
         if (shared.isEmpty()) {
             StudioFolder.write(draft.resolve(STUDIO), settings.title(), settings.library(), surroundings);
         }
-        for (String name : List.of(WINDOWS, "records", ARTWORK, "photos")) {
+        for (String name : List.of(WINDOWS, "records", ARTWORK, PHOTOS)) {
             Files.createDirectories(draft.resolve(name));
         }
         FolderSet set = new FolderSet(surroundings);
@@ -367,6 +368,34 @@ public final class CommissionFolder implements AutoCloseable {
     public BroughtArtwork importArtwork(Path source) throws IOException {
         requireWritable();
         return new ArtworkFolder(folder.paths().resolve(ARTWORK), disk).bring(source);
+    }
+
+    /**
+     * Copies a photo into the commission, under its content's hash. Whether it is a picture the caller has looked at.
+     *
+     * @param extension of its name there: {@code jpg}, {@code png}
+     */
+    public Attachment importPhoto(Path source, String extension) throws IOException {
+        requireWritable();
+        if (!extension.matches("[a-z0-9]{1,5}")) {
+            throw new IllegalArgumentException("extension must be letters and digits: " + extension);
+        }
+        String sha256 = Hashes.sha256(source);
+        Path target = folder.paths().resolve(PHOTOS + "/" + sha256 + "." + extension);
+        if (!Files.isRegularFile(target) || !Hashes.sha256(target).equals(sha256)) {
+            InnerCopy.copy(source, target, sha256, disk);
+        }
+        return new Attachment(folder.paths().relative(target), sha256);
+    }
+
+    /**
+     * A file that a record holds on to.
+     *
+     * @return nothing if it is gone or is no longer what was recorded
+     */
+    public Optional<Path> attachment(Attachment attachment) throws IOException {
+        Path file = folder.paths().resolve(attachment.file());
+        return Files.isRegularFile(file) && Hashes.sha256(file).equals(attachment.sha256()) ? Optional.of(file) : Optional.empty();
     }
 
     public boolean isModified() {

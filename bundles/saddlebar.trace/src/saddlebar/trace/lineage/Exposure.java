@@ -22,13 +22,30 @@ public final class Exposure {
     }
 
     /**
-     * Prints that met a level: {@code mix=M07}. What was printed with it, from it, or on what was made from it.
+     * Prints that met a level of a factor: what was printed with it, from it, or on what was made from it.
      *
-     * @param thing name of a thing
+     * @param factor  word of a column; {@code who} did the print, {@code fired_by} the firing; {@code when} is the day of the print, {@code fired_on} of the firing
+     * @param level   its value
      */
-    public List<ExposedPiece> ofThing(String thing) {
-        return of(lineage.naming(thing, List.of(Role.USED, Role.MADE, Role.BY, Role.ABOUT)).stream()
-                .filter(deed -> !deed.kind().equals("defect") && !deed.kind().equals("remake")).toList());
+    public List<ExposedPiece> ofLevel(String factor, String level) {
+        return switch (factor) {
+            case "who" -> of(lineage.naming("who=" + level, List.of(Role.BY)).stream().filter(deed -> deed.kind().equals("pull")).toList());
+            case "fired_by" -> of(lineage.naming("who=" + level, List.of(Role.BY)).stream().filter(deed -> deed.kind().equals("fire")).toList());
+            case "when" -> of(lineage.naming("day=" + level, List.of(Role.ABOUT)).stream().filter(deed -> deed.kind().equals("pull")).toList());
+            case "fired_on" -> of(lineage.naming("day=" + level, List.of(Role.ABOUT)).stream().filter(deed -> deed.kind().equals("fire")).toList());
+            default -> of(lineage.naming(factor + "=" + level, List.of(Role.USED, Role.MADE, Role.ABOUT)).stream()
+                    .filter(deed -> !deed.kind().equals("defect") && !deed.kind().equals("remake")).toList());
+        };
+    }
+
+    /** Levels of a factor that any record tells, in order. */
+    public List<String> levels(String factor, int most) {
+        String start = switch (factor) {
+            case "fired_by" -> "who=";
+            case "when", "fired_on" -> "day=";
+            default -> factor + "=";
+        };
+        return lineage.thingsFrom(start, most).stream().map(thing -> thing.substring(start.length())).toList();
     }
 
     /** Prints that follow from these records. */

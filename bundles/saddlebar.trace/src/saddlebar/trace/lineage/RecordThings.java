@@ -1,5 +1,7 @@
 package saddlebar.trace.lineage;
 
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -47,6 +49,9 @@ public final class RecordThings implements RecordLens {
         }
         line.supersedes().forEach(id -> all.add(new Mention(Role.ABOUT, CORRECTS + id)));
         line.settings().forEach((key, value) -> words(line.kind(), key, value, all));
+        if (line.kind().equals("pull") || line.kind().equals("fire")) {
+            all.add(new Mention(Role.ABOUT, "day=" + LocalDate.ofInstant(line.time(), ZoneOffset.UTC)));
+        }
         art(line, all);
         prints(line, all);
         former(line, all);

@@ -113,11 +113,11 @@ class LineageTest {
                 .did("fi4", "2026-03-09", FIRE, "piece", "1", "layer", "matt", "firing", "F2")
                 .did("gl", "2026-03-10", GLAZE, "pieceIds", List.of("W01-1", "W01-2"), "panelId", "P1").did("fx", "2026-03-11", FIX, "panelId", "P1");
         Lineage lineage = book.lineage();
-        List<ExposedPiece> exposed = new Exposure(lineage).ofThing("firing=F1");
+        List<ExposedPiece> exposed = new Exposure(lineage).ofLevel("firing", "F1");
         assertEquals(List.of("W01/1/matt remade true", "W01/2/matt fixed false"),
                 exposed.stream().map(piece -> piece.name() + " " + piece.state().words() + " " + piece.bad()).toList());
         assertEquals(List.of("W01/1/matt#2 fixed", "W01/2/matt fixed"),
-                new Exposure(lineage).ofThing("mix=M08").stream().map(piece -> piece.name() + " " + piece.state().words()).toList());
+                new Exposure(lineage).ofLevel("mix", "M08").stream().map(piece -> piece.name() + " " + piece.state().words()).toList());
     }
 
     @Test
