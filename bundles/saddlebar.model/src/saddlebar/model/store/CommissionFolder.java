@@ -444,7 +444,7 @@ public final class CommissionFolder implements AutoCloseable {
 
     /** What a session that died had not saved, if it still fits what is saved; asked after opening for writing, before any edit. */
     public Optional<UnsavedWork> unsavedWork() throws IOException {
-        Optional<UnsavedWork> found = folder.isWritable() ? UnsavedWork.in(path(), disk) : Optional.empty();
+        Optional<UnsavedWork> found = folder.isWritable() ? UnsavedWork.in(path()) : Optional.empty();
         return found.isPresent() && found.get().fits(studio.path()) ? found : Optional.empty();
     }
 

@@ -100,14 +100,12 @@ public final class UnsavedWork {
 
     private final Path commission;
     private final Path folder;
-    private final Disk disk;
     private final Instant at;
     private final List<Change> changes;
 
-    private UnsavedWork(Path commission, Disk disk, Instant at, List<Change> changes) {
+    private UnsavedWork(Path commission, Instant at, List<Change> changes) {
         this.commission = commission;
         this.folder = commission.resolve(FOLDER);
-        this.disk = disk;
         this.at = at;
         this.changes = changes;
     }
@@ -117,7 +115,7 @@ public final class UnsavedWork {
      *
      * @throws Refusal if the list names a path that leads out of the folder
      */
-    static Optional<UnsavedWork> in(Path commission, Disk disk) throws IOException {
+    static Optional<UnsavedWork> in(Path commission) throws IOException {
         Path list = commission.resolve(FOLDER).resolve(LIST);
         if (!Files.isRegularFile(list)) {
             return Optional.empty();
@@ -129,7 +127,7 @@ public final class UnsavedWork {
                 for (Object file : files) {
                     changes.add(change(file));
                 }
-                UnsavedWork found = new UnsavedWork(commission, disk, Instant.parse(at), List.copyOf(changes));
+                UnsavedWork found = new UnsavedWork(commission, Instant.parse(at), List.copyOf(changes));
                 return found.isWhole() ? Optional.of(found) : Optional.empty();
             }
         } catch (IOException | DateTimeException | IllegalArgumentException e) {
