@@ -15,13 +15,15 @@ import saddlebar.model.problem.Problem;
  * @param pieces     pieces of the panel
  * @param layers     painted layers, in words: role and artwork layer
  * @param colourways names of the colourways
+ * @param roles      what each layer of the artwork is for, and who says so
  * @param problems   worst first
  */
 public record Brought(Window window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
-        List<Problem> problems) {
+        List<LayerPurpose> roles, List<Problem> problems) {
     public Brought {
         layers = List.copyOf(layers);
         colourways = List.copyOf(colourways);
+        roles = List.copyOf(roles);
         problems = problems.stream().sorted(Problem.WORST_FIRST).toList();
     }
 }
