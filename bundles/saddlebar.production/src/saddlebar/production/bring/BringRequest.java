@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -36,6 +37,23 @@ public record BringRequest(Path art, ReadSettings size, String window, String ti
         roles = Collections.unmodifiableMap(new LinkedHashMap<>(roles));
         glass = Collections.unmodifiableMap(new LinkedHashMap<>(glass));
         unused = Collections.unmodifiableSet(new LinkedHashSet<>(unused));
+    }
+
+    /** As a person left the layers; where there are none, as they are guessed. */
+    public static BringRequest settled(Path art, ReadSettings size, String window, String title, String panel, List<LayerPurpose> layers) {
+        Map<LayerRole, String> roles = new LinkedHashMap<>();
+        Map<String, String> glass = new LinkedHashMap<>();
+        Set<String> unused = new LinkedHashSet<>();
+        for (LayerPurpose layer : layers) {
+            if (layer.purpose().equals(LayerPurpose.NONE)) {
+                unused.add(layer.id());
+            } else if (layer.purpose().equals(LayerPurpose.GLASS)) {
+                glass.put(layer.colourway(), layer.id());
+            } else {
+                roles.put(LayerRole.get(layer.purpose()), layer.id());
+            }
+        }
+        return new BringRequest(art, size, window, title, panel, roles, glass, unused, !layers.isEmpty());
     }
 
     /** Roles that are given are meant; else they are guessed. */

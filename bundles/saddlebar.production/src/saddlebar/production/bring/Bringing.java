@@ -138,14 +138,12 @@ public final class Bringing {
     /**
      * What a file shows and what its layers may be for, before it is brought.
      *
-     * @param window    name of the window it is meant for, whose last roles count; may be one that is not there yet
+     * @param last      the panel's last artwork, whose roles count
      * @param page      which page, from 1
      * @param previewPx longer side of the preview
      * @throws Refusal if the artwork cannot be read
      */
-    public ArtLook look(CommissionFolder folder, Path art, String window, int page, int previewPx) throws IOException {
-        Optional<ArtworkReference> last = folder.window(window).flatMap(known -> known.getPanels().stream().findFirst())
-                .flatMap(panel -> panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision)));
+    public ArtLook look(Path art, Optional<ArtworkReference> last, int page, int previewPx) throws IOException {
         int pages = readers.pages(art);
         try (Artwork artwork = readers.read(art, ReadSettings.asDrawn().onPage(page))) {
             double scale = previewPx / Math.max(artwork.widthMm(), artwork.heightMm());

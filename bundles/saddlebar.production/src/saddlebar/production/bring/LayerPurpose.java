@@ -35,6 +35,16 @@ public record LayerPurpose(String id, String label, String purpose, Source sourc
         Objects.requireNonNull(ground, "ground");
     }
 
+    /** Of a layer that shows glass, the colourway: {@code Glass: Spring tide} is Spring tide. */
+    public String colourway() {
+        return colourway(label);
+    }
+
+    static String colourway(String label) {
+        String name = label.replaceFirst("(?i)^glass\\s*[:-]?\\s*", "").strip();
+        return name.isEmpty() ? "As drawn" : name;
+    }
+
     /** As the end of an English sentence. */
     public String why() {
         return switch (source) {

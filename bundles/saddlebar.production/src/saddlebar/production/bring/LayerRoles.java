@@ -123,14 +123,14 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
         void glass() {
             if (kept) {
                 last.get().getGlassLayers().forEach(name -> artwork.layer(name).ifPresent(layer -> {
-                    glass.put(colourway(layer), layer.id());
+                    glass.put(LayerPurpose.colourway(layer.label()), layer.id());
                     sources.put(layer.id(), LayerPurpose.Source.REMEMBERED);
                 }));
             }
             for (LayerGuess guess : guesses) {
                 ArtLayer layer = guess.layer();
                 boolean free = !unused.contains(layer.id()) && !hasRole(layer);
-                if (guess.hint() == LayerHint.GLASS && free && glass.putIfAbsent(colourway(layer), layer.id()) == null) {
+                if (guess.hint() == LayerHint.GLASS && free && glass.putIfAbsent(LayerPurpose.colourway(layer.label()), layer.id()) == null) {
                     sources.putIfAbsent(layer.id(), LayerPurpose.Source.GUESSED);
                 }
             }
@@ -181,12 +181,6 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
                 }
             }
             return glass.containsValue(layer.id()) ? LayerPurpose.GLASS : LayerPurpose.NONE;
-        }
-
-        /** {@code Glass: Spring tide} is the colourway Spring tide. */
-        private static String colourway(ArtLayer layer) {
-            String name = layer.label().replaceFirst("(?i)^glass\\s*[:-]?\\s*", "").strip();
-            return name.isEmpty() ? "As drawn" : name;
         }
     }
 }

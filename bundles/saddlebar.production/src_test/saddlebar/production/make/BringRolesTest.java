@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -121,13 +122,10 @@ class BringRolesTest {
 
     @Test
     void lookedAtBeforeItIsBrought() throws IOException {
-        WorkBench bench = new WorkBench(folder);
         Path art = svg(group("b", TONES), group("d", LINES));
-        bench.look(open -> {
-            ArtLook look = bringing.look(open, art, "W01", 1, 160);
-            assertEquals(List.of(1, 1, 160, 100), List.of(look.pages(), look.page(), look.preview().getWidth(), look.preview().getHeight()));
-            assertEquals(Map.of("b", "matt", "d", "cutline"), purposes(look.layers()));
-        });
+        ArtLook look = bringing.look(art, Optional.empty(), 1, 160);
+        assertEquals(List.of(1, 1, 160, 100), List.of(look.pages(), look.page(), look.preview().getWidth(), look.preview().getHeight()));
+        assertEquals(Map.of("b", "matt", "d", "cutline"), purposes(look.layers()));
     }
 
     /** Three pages, each with another number of panes side by side on one layer, written out by hand (ISO 32000-1, 7.5). */
@@ -168,7 +166,7 @@ class BringRolesTest {
             ArtworkReference reference = open.window("W01").orElseThrow().getPanels().get(0).getArtwork().get(0);
             assertEquals(3, reference.getPage());
             assertEquals(3, bringing.lastPage(open, "W01", ""));
-            assertEquals(3, bringing.look(open, art, "W01", 2, 100).pages());
+            assertEquals(3, bringing.look(art, Optional.of(reference), 2, 100).pages());
         });
         bench.make();
         Brought other = bring(bench, new BringRequest(art, ReadSettings.asDrawn().onPage(2), "W01", "", "", Map.of(), Map.of()));
