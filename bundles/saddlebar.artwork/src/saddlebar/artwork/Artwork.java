@@ -41,6 +41,11 @@ public interface Artwork extends AutoCloseable {
         return layer(nameOrId).orElseThrow(() -> Layers.refusal(file(), layers(), nameOrId));
     }
 
+    /** What each group may be for, by its name or by what is drawn in it, in the order of {@link #layers()}. */
+    default List<LayerGuess> guesses() {
+        return layers().stream().map(LayerGuess::byName).toList();
+    }
+
     /** The group that looks most like the cutline, by name or by what is drawn in it. */
     default Optional<ArtLayer> cutlineLayer() {
         return layers().stream().filter(layer -> layer.hint() == LayerHint.CUTLINE).findFirst();

@@ -20,6 +20,16 @@ public interface ArtworkReader {
     boolean canRead(String fileName, byte[] head);
 
     /**
+     * How many pages a file has that this reader reads.
+     *
+     * @throws saddlebar.model.problem.Refusal as {@link #read}
+     * @throws IOException                      if the disk fails
+     */
+    default int pages(Path file) throws IOException {
+        return 1;
+    }
+
+    /**
      * Reads the file whole, checks it, and lets go of it.
      *
      * @throws saddlebar.model.problem.Refusal if the file is no such artwork, is damaged or unsafe, or has no size

@@ -42,6 +42,32 @@ public final class ArtworkReaders {
      * @throws Refusal if there is no such file, nobody reads its kind, or its reader refuses it
      */
     public Artwork read(Path file, ReadSettings settings) throws IOException {
+        ArtworkReader reader = reader(file);
+        if (settings.page() > 1) {
+            int pages = reader.pages(file);
+            if (settings.page() > pages) {
+                throw noPage(String.valueOf(file.getFileName()), settings.page(), pages);
+            }
+        }
+        return reader.read(file, settings);
+    }
+
+    /** A page that a file does not have. */
+    public static Refusal noPage(String name, int page, int pages) {
+        return new Refusal(name, "it has no page " + page + " but " + pages + (pages == 1 ? " page" : " pages"),
+                pages == 1 ? "leave the page out" : "name one of them");
+    }
+
+    /**
+     * How many pages an art file has.
+     *
+     * @throws Refusal if there is no such file, nobody reads its kind, or its reader refuses it
+     */
+    public int pages(Path file) throws IOException {
+        return reader(file).pages(file);
+    }
+
+    private ArtworkReader reader(Path file) throws IOException {
         String name = String.valueOf(file.getFileName());
         if (Files.isDirectory(file)) {
             throw new Refusal(name, "this is a folder, not a file", "name the art file in it");
@@ -60,7 +86,7 @@ public final class ArtworkReaders {
         }
         for (ArtworkReader reader : readers) {
             if (reader.canRead(name, head)) {
-                return reader.read(file, settings);
+                return reader;
             }
         }
         throw new Refusal(name, "this is no kind of artwork that can be read", "save it as "

@@ -1,9 +1,6 @@
 package saddlebar.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 
 import picocli.CommandLine.Model.CommandSpec;
@@ -14,7 +11,6 @@ import picocli.CommandLine.Spec;
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.artwork.ReadSettings;
-import saddlebar.model.problem.Refusal;
 
 /** Which artwork, and how large it is in glass. */
 public final class ArtOptions {
@@ -45,19 +41,7 @@ public final class ArtOptions {
     }
 
     Artwork read(ArtworkReaders readers) throws IOException {
-        Artwork artwork = readers.read(art, settings());
-        if (page != null && page > 1 && !isPdf()) {
-            artwork.close();
-            throw new Refusal(String.valueOf(art.getFileName()), "it has no page " + page + " but 1 page", "leave out --page");
-        }
-        return artwork;
-    }
-
-    /** As the reader of PDF tells its files: the mark may stand behind up to a kilobyte of something else. */
-    private boolean isPdf() throws IOException {
-        try (InputStream in = Files.newInputStream(art)) {
-            return new String(in.readNBytes(1024), StandardCharsets.ISO_8859_1).contains("%PDF-");
-        }
+        return readers.read(art, settings());
     }
 
     ReadSettings settings() {

@@ -5,9 +5,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -27,6 +29,7 @@ import saddlebar.model.store.CommissionFolder;
 import saddlebar.production.bring.BringRequest;
 import saddlebar.production.bring.Bringing;
 import saddlebar.production.bring.Brought;
+import saddlebar.production.bring.LayerPurpose;
 import saddlebar.production.bring.Revised;
 
 /** Artwork into a commission. */
@@ -55,8 +58,12 @@ public final class BringCommand implements BenchCommand {
     @Option(names = "--width-mm", paramLabel = "W", description = "Real width of the artwork's page in mm; as the file says if not given.")
     private Double widthMm;
 
+    @Option(names = "--page", paramLabel = "N", description = "Page of a PDF of several, from 1; at a revision that of last time, else the first.")
+    private Integer page;
+
     @Option(names = "--roles", paramLabel = "ROLE=NAME", split = ",",
-            description = "What layers are for: cutline, trace, matt, lettering, stain, enamel, glass; guessed from their names if not given.")
+            description = "What layers are for: cutline, trace, matt, lettering, stain, enamel, glass, none; remembered for the next revision. If not given,"
+                    + " as at the last bringing, else guessed from their names and from what is drawn in them.")
     private List<String> roles = List.of();
 
     @Mixin
@@ -68,8 +75,8 @@ public final class BringCommand implements BenchCommand {
     }
 
     /** The JSON document. */
-    record Answer(String window, String file, String sha256, int revision, int pieces, List<String> layers, List<String> colourways,
-            RevisedRow revised, List<ProblemRow> problems) {
+    record Answer(String window, String file, String sha256, int revision, int page, int pieces, List<String> layers, List<String> colourways,
+            List<RoleRow> roles, RevisedRow revised, List<ProblemRow> problems) {
     }
 
     /** What a revision made of the pieces. */
@@ -88,11 +95,22 @@ public final class BringCommand implements BenchCommand {
         }
     }
 
+    /** What a layer of the artwork is for; by: said, remembered or guessed. */
+    record RoleRow(String layer, String label, String role, String by, String why) {
+        static RoleRow of(LayerPurpose purpose) {
+            return new RoleRow(purpose.id(), purpose.label(), purpose.purpose(), purpose.source().name().toLowerCase(Locale.ROOT), purpose.why());
+        }
+    }
+
     @Override
     public Integer call() throws IOException {
         Map<LayerRole, String> painted = new EnumMap<>(LayerRole.class);
         Map<String, String> glass = new LinkedHashMap<>();
-        readRoles(painted, glass);
+        Set<String> unused = new LinkedHashSet<>();
+        readRoles(painted, glass, unused);
+        if (page != null && page < 1) {
+            throw common.wrong("--page takes a whole number from 1, not " + page + ".");
+        }
         ReadSettings size;
         try {
             size = widthMm == null ? ReadSettings.asDrawn() : ReadSettings.ofWidth(widthMm);
@@ -103,17 +121,21 @@ public final class BringCommand implements BenchCommand {
             throw common.wrong("--window takes a short name of letters, digits, dots and dashes such as W01, not '" + window + "'.");
         }
         try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
-            Brought brought = bringing.bring(commission, new BringRequest(art, size, window, title, panel, painted, glass), common.work(Bringing.WORK_UNITS));
+            int taken = page != null ? page : bringing.lastPage(commission, window, panel);
+            Brought brought = bringing.bring(commission,
+                    new BringRequest(art, size.onPage(taken), window, title, panel, painted, glass, unused, !roles.isEmpty()),
+                    common.work(Bringing.WORK_UNITS));
             commission.save();
-            common.answer(new Answer(window, brought.file(), brought.sha256(), brought.revision(), brought.pieces(), brought.layers(), brought.colourways(),
-                    brought.revised().map(RevisedRow::of).orElse(null), brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
+            common.answer(new Answer(window, brought.file(), brought.sha256(), brought.revision(), taken, brought.pieces(), brought.layers(), brought.colourways(),
+                    brought.roles().stream().map(RoleRow::of).toList(), brought.revised().map(RevisedRow::of).orElse(null),
+                    brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
             List<Problem> problems = brought.problems();
             common.tell(problems);
             return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
         }
     }
 
-    private void readRoles(Map<LayerRole, String> painted, Map<String, String> glass) {
+    private void readRoles(Map<LayerRole, String> painted, Map<String, String> glass, Set<String> unused) {
         for (String pair : roles) {
             int equals = pair.indexOf('=');
             if (equals < 1 || equals == pair.length() - 1) {
@@ -125,9 +147,13 @@ public final class BringCommand implements BenchCommand {
                 glass.put(name, name);
                 continue;
             }
+            if (word.equals(LayerPurpose.NONE)) {
+                unused.add(name);
+                continue;
+            }
             LayerRole role = LayerRole.get(word);
             if (role == null) {
-                throw common.wrong("--roles knows cutline, trace, matt, lettering, stain, enamel and glass, not '" + word + "'.");
+                throw common.wrong("--roles knows cutline, trace, matt, lettering, stain, enamel, glass and none, not '" + word + "'.");
             }
             painted.put(role, name);
         }
@@ -138,6 +164,8 @@ public final class BringCommand implements BenchCommand {
         words.add(
                 String.format(Locale.ROOT, "%s: %s, revision %d, %d pieces", brought.window().getName(), brought.file(), brought.revision(), brought.pieces()));
         brought.layers().forEach(layer -> words.add("  layer " + layer));
+        brought.roles().stream().filter(role -> role.source() == LayerPurpose.Source.GUESSED && !role.purpose().equals(LayerPurpose.NONE))
+                .forEach(role -> words.add("  taken \"" + role.label() + "\" for " + role.purpose() + ": " + role.why()));
         if (!brought.colourways().isEmpty()) {
             words.add("  colourways " + String.join(", ", brought.colourways()));
         }

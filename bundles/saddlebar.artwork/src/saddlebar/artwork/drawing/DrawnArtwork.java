@@ -11,6 +11,7 @@ import saddlebar.artwork.ArtLayer;
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ColourArea;
 import saddlebar.artwork.LayerChoice;
+import saddlebar.artwork.LayerGuess;
 import saddlebar.artwork.RasterRequest;
 import saddlebar.artwork.RegionMm;
 import saddlebar.model.art.DrawnLine;
@@ -61,6 +62,11 @@ public final class DrawnArtwork implements Artwork {
     @Override
     public List<Problem> warnings() {
         return warnings;
+    }
+
+    @Override
+    public List<LayerGuess> guesses() {
+        return LayerGuesses.of(drawing, layers);
     }
 
     private Group chosen(LayerChoice choice) {

@@ -18,6 +18,7 @@ import org.osgi.service.component.annotations.Component;
 
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReader;
+import saddlebar.artwork.ArtworkReaders;
 import saddlebar.artwork.ReadSettings;
 import saddlebar.artwork.drawing.DrawnArtwork;
 import saddlebar.artwork.drawing.Group;
@@ -56,12 +57,25 @@ public final class PdfReader implements ArtworkReader {
 
     @Override
     public Artwork read(Path file, ReadSettings settings) throws IOException {
+        return with(file, (name, document) -> page(file, name, document, settings));
+    }
+
+    @Override
+    public int pages(Path file) throws IOException {
+        return with(file, (name, document) -> document.getNumberOfPages());
+    }
+
+    private interface Use<T> {
+        T of(String name, PDDocument document) throws IOException;
+    }
+
+    private static <T> T with(Path file, Use<T> use) throws IOException {
         String name = String.valueOf(file.getFileName());
         if (Files.size(file) > MOST_BYTES) {
             throw new Refusal(name, "the PDF is larger than " + (MOST_BYTES >> 20) + " MB", "export the page that is wanted by itself");
         }
         try (PDDocument document = open(file, name)) {
-            return page(file, name, document, settings);
+            return use.of(name, document);
         } catch (StackOverflowError e) {
             throw new Refusal(name, "its parts lie in each other too deep", "export the page again", e);
         } catch (OutOfMemoryError e) {
@@ -96,7 +110,7 @@ public final class PdfReader implements ArtworkReader {
             throw new Refusal(name, "the PDF has no pages", "export it again");
         }
         if (settings.page() > pages) {
-            throw new Refusal(name, "it has no page " + settings.page() + " but " + pages + (pages == 1 ? " page" : " pages"), "name one of them");
+            throw ArtworkReaders.noPage(name, settings.page(), pages);
         }
         PDPage page = document.getPage(settings.page() - 1);
         PageFindings findings = new PageFindings(pages == 1 ? name : name + " page " + settings.page());

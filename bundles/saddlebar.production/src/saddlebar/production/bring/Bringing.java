@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -17,6 +18,8 @@ import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.artwork.ColourArea;
 import saddlebar.artwork.LayerChoice;
+import saddlebar.artwork.ReadSettings;
+import saddlebar.artwork.RegionMm;
 import saddlebar.model.commission.ArtworkReference;
 import saddlebar.model.commission.Commission;
 import saddlebar.model.commission.CommissionFactory;
@@ -32,6 +35,7 @@ import saddlebar.model.commission.Window;
 import saddlebar.model.file.Hashes;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
+import saddlebar.model.problem.Severity;
 import saddlebar.model.store.BroughtArtwork;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.store.RecordDraft;
@@ -74,7 +78,8 @@ public final class Bringing {
                 .flatMap(panel -> panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision)));
         try (Artwork artwork = readers.read(request.art(), request.size())) {
             LayerRoles roles = LayerRoles.of(request, artwork, last);
-            ArtFile art = new ArtFile(request.art(), String.valueOf(request.art().getFileName()), Hashes.sha256(request.art()), artwork.widthMm());
+            ArtFile art = new ArtFile(request.art(), String.valueOf(request.art().getFileName()), Hashes.sha256(request.art()), artwork.widthMm(),
+                    request.size().page());
             PanelPieces pieces = pieces(facts(folder.commission(), request, known, knownPanel, roles, art), art, work);
             Map<String, List<ColourArea>> glass = new LinkedHashMap<>();
             roles.glass().forEach((colourway, layer) -> glass.put(colourway, artwork.areas(LayerChoice.of(artwork.chosenLayer(layer)))));
@@ -82,8 +87,9 @@ public final class Bringing {
             BroughtArtwork stored = folder.importArtwork(request.art());
             Window window = known.isPresent() ? known.get() : newWindow(folder, request, artwork);
             Panel panel = knownPanel.orElseGet(() -> newPanel(window, request.panel()));
-            int revision = refer(panel, stored, artwork, roles, last);
+            int revision = refer(panel, stored, artwork, request.size().page(), roles, last);
             List<Problem> problems = new ArrayList<>(artwork.warnings());
+            problems.addAll(changes(artwork, roles, last));
             problems.addAll(pieces.problems());
             layers(panel, roles, folder.commission());
             if (pieces.cartoon().isPresent()) {
@@ -97,10 +103,57 @@ public final class Bringing {
             }
             problems.addAll(colours.problems());
             Heirs.chooseGlass(panel);
-            record(folder, window, panel, stored, artwork, revision, request.art(), revised);
+            record(folder, window, panel, stored, artwork, revision, request, revised);
             return new Brought(window, stored.file(), stored.sha256(), revision, (int) panel.getPieces().stream().filter(p -> !p.isRetired()).count(),
                     panel.getLayers().stream().map(layer -> layer.getRole().getLiteral() + " from " + layer.getArtLayer()).toList(),
-                    window.getColourways().stream().map(c -> c.getName()).toList(), revised, problems);
+                    window.getColourways().stream().map(c -> c.getName()).toList(), roles.purposes(), revised,
+                    problems);
+        }
+    }
+
+    /** What the revision has more or less than was said of the one before. */
+    private static List<Problem> changes(Artwork artwork, LayerRoles roles, Optional<ArtworkReference> last) {
+        List<Problem> changes = new ArrayList<>();
+        if (last.filter(ArtworkReference::isRolesConfirmed).isEmpty()) {
+            return changes;
+        }
+        String file = String.valueOf(artwork.file().getFileName());
+        for (RoleAssignment role : last.get().getRoles()) {
+            if (artwork.layer(role.getArtLayer()).isEmpty()) {
+                changes.add(Problem.of("layer-gone", Severity.WARNING, file, "the layer \"" + role.getArtLayer() + "\", which was the "
+                        + role.getRole().getLiteral() + ", is not there any more; say which layer is it now"));
+            }
+        }
+        for (LayerPurpose purpose : roles.purposes()) {
+            if (purpose.source() == LayerPurpose.Source.GUESSED && !purpose.purpose().equals(LayerPurpose.NONE)) {
+                changes.add(Problem.of("layer-new", Severity.NOTE, file, "the layer \"" + purpose.label() + "\" is new and is taken as " + purpose.purpose()
+                        + ", since " + purpose.why()));
+            }
+        }
+        return changes;
+    }
+
+    /** The page of the last revision, 1 for the first. */
+    public int lastPage(CommissionFolder folder, String window, String panel) {
+        return folder.window(window).flatMap(known -> panel(known, panel))
+                .flatMap(known -> known.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision)))
+                .map(reference -> Math.max(1, reference.getPage())).orElse(1);
+    }
+
+    /**
+     * What a file shows and what its layers may be for, before it is brought.
+     *
+     * @param last      the panel's last artwork, whose roles count
+     * @param page      which page, from 1
+     * @param previewPx longer side of the preview
+     * @throws Refusal if the artwork cannot be read
+     */
+    public ArtLook look(Path art, Optional<ArtworkReference> last, int page, int previewPx) throws IOException {
+        int pages = readers.pages(art);
+        try (Artwork artwork = readers.read(art, ReadSettings.asDrawn().onPage(page))) {
+            double scale = previewPx / Math.max(artwork.widthMm(), artwork.heightMm());
+            return new ArtLook(pages, page, artwork.widthMm(), artwork.heightMm(), LayerRoles.purposes(artwork, last), artwork.picture(LayerChoice.all(),
+                    (int) Math.max(1, Math.rint(artwork.widthMm() * scale)), (int) Math.max(1, Math.rint(artwork.heightMm() * scale)), RegionMm.ofPage(artwork)));
         }
     }
 
@@ -160,8 +213,8 @@ public final class Bringing {
         return panel;
     }
 
-    private static int refer(Panel panel, BroughtArtwork stored, Artwork artwork, LayerRoles roles, Optional<ArtworkReference> last) {
-        boolean same = last.isPresent() && stored.sha256().equals(last.get().getSha256());
+    private static int refer(Panel panel, BroughtArtwork stored, Artwork artwork, int page, LayerRoles roles, Optional<ArtworkReference> last) {
+        boolean same = last.isPresent() && stored.sha256().equals(last.get().getSha256()) && page == Math.max(1, last.get().getPage());
         ArtworkReference reference = same ? last.get() : CommissionFactory.eINSTANCE.createArtworkReference();
         if (!same) {
             reference.setRevision(last.map(ArtworkReference::getRevision).orElse(0) + 1);
@@ -172,6 +225,14 @@ public final class Bringing {
         reference.setSha256(stored.sha256());
         reference.setWidthMm(artwork.widthMm());
         reference.setHeightMm(artwork.heightMm());
+        reference.setPage(page);
+        reference.setRolesConfirmed(roles.confirmed());
+        reference.getGlassLayers().clear();
+        reference.getUnusedLayers().clear();
+        if (roles.confirmed()) {
+            reference.getGlassLayers().addAll(new LinkedHashSet<>(roles.glass().values()));
+            reference.getUnusedLayers().addAll(roles.unused());
+        }
         reference.getRoles().clear();
         reference.getRoles().add(role(LayerRole.CUTLINE, roles.cutline()));
         roles.painted().forEach((role, layer) -> reference.getRoles().add(role(role, layer)));
@@ -197,15 +258,18 @@ public final class Bringing {
         });
     }
 
-    private static void record(CommissionFolder folder, Window window, Panel panel, BroughtArtwork stored, Artwork artwork, int revision, Path source,
+    private static void record(CommissionFolder folder, Window window, Panel panel, BroughtArtwork stored, Artwork artwork, int revision, BringRequest request,
             Optional<Revised> revised) throws IOException {
         Map<String, Object> settings = new LinkedHashMap<>();
         settings.put("windowId", window.getId());
         settings.put("panelId", panel.getId());
         settings.put("artworkFile", stored.file());
-        settings.put("originalName", String.valueOf(source.getFileName()));
+        settings.put("originalName", String.valueOf(request.art().getFileName()));
         settings.put("sha256", stored.sha256());
         settings.put("revision", revision);
+        if (request.size().page() > 1) {
+            settings.put("page", request.size().page());
+        }
         settings.put("widthMm", artwork.widthMm());
         settings.put("heightMm", artwork.heightMm());
         revised.filter(Revised::changedAny).ifPresent(change -> settings.put("becamePieces", change.became().stream().map(Revised.Row::setting).toList()));

@@ -125,8 +125,8 @@ public final class FactsReader {
         List<LayerFacts> layers = panel.getLayers().stream().filter(layer -> layer.getRole() != LayerRole.CUTLINE && !layer.isByHand())
                 .sorted(Comparator.comparingInt(DesignLayer::getFiringOrder)).flatMap(layer -> layer(window, layer).stream()).toList();
         return new PanelFacts(panel.getId(), orElse(panel.getName(), ""),
-                art.map(a -> new ArtFile(folder.resolve(a.getFile()), a.getFile(), a.getSha256(), a.getWidthMm())), cutline, join, gapMm, pieces,
-                highest, orElse(panel.getContentKey(), ""), layers, CutFacts.of(panel));
+                art.map(a -> new ArtFile(folder.resolve(a.getFile()), a.getFile(), a.getSha256(), a.getWidthMm(), Math.max(1, a.getPage()))), cutline, join,
+                gapMm, pieces, highest, orElse(panel.getContentKey(), ""), layers, CutFacts.of(panel));
     }
 
     private Optional<LayerFacts> layer(Window window, DesignLayer layer) {

@@ -41,7 +41,8 @@ public final class ArtworkShelf implements AutoCloseable {
         if (known != null && known.changed.equals(changed) && known.bytes == bytes) {
             return known.artwork;
         }
-        Artwork read = readers.read(file, place.widthMm() > 0 ? ReadSettings.ofWidth(place.widthMm()) : ReadSettings.asDrawn());
+        ReadSettings size = place.widthMm() > 0 ? ReadSettings.ofWidth(place.widthMm()) : ReadSettings.asDrawn();
+        Artwork read = readers.read(file, size.onPage(place.page()));
         Kept old = kept.put(place, new Kept(read, changed, bytes));
         if (old != null) {
             old.artwork.close();

@@ -42,8 +42,17 @@ public record WindowSketch(String id, String name, List<PanelSketch> panels, Lis
         }
     }
 
-    /** An artwork file and the width of its page at full size. */
-    public record ArtPlace(Path file, double widthMm) {
+    /**
+     * An artwork file.
+     *
+     * @param widthMm of its page at full size; 0 as the file says
+     * @param page    which page of it, from 1
+     */
+    public record ArtPlace(Path file, double widthMm, int page) {
+        /** The first page. */
+        public ArtPlace(Path file, double widthMm) {
+            this(file, widthMm, 1);
+        }
     }
 
     /** A piece as made: where its number stands, and its glass in each colourway. */

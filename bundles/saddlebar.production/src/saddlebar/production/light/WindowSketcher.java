@@ -67,7 +67,7 @@ public final class WindowSketcher {
                 .filter(layer -> layer.getArtLayer() != null && !layer.getArtLayer().isBlank())
                 .sorted(Comparator.comparingInt(DesignLayer::getFiringOrder)).map(WindowSketcher::layer).toList();
         Optional<OutlineMm> outline = Optional.ofNullable(panel.getOutline()).filter(made -> !made.isEmpty());
-        return new PanelSketch(panel.getXMm(), panel.getYMm(), outline, art.map(a -> new ArtPlace(folder.resolve(a.getFile()), a.getWidthMm())),
+        return new PanelSketch(panel.getXMm(), panel.getYMm(), outline, art.map(a -> new ArtPlace(folder.resolve(a.getFile()), a.getWidthMm(), Math.max(1, a.getPage()))),
                 cutline, lead, gapMm, coverMm(panel.getJoinStock(), lead, gapMm), pieces, layers);
     }
 

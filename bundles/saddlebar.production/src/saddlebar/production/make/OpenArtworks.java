@@ -67,7 +67,7 @@ final class OpenArtworks implements AutoCloseable {
         return open.computeIfAbsent(art, file -> {
             try {
                 requireAsBrought(file);
-                return new Opened(readers.read(file.path(), ReadSettings.ofWidth(file.widthMm())));
+                return new Opened(readers.read(file.path(), ReadSettings.ofWidth(file.widthMm()).onPage(file.page())));
             } catch (IOException e) {
                 throw new UncheckedIOException(e);
             }

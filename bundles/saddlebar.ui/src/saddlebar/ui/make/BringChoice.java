@@ -9,6 +9,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 import saddlebar.model.units.Require;
+import saddlebar.production.bring.LayerPurpose;
 
 /**
  * What is brought, to which window, how large.
@@ -17,8 +18,10 @@ import saddlebar.model.units.Require;
  * @param windowName an existing window's name for a revision, or a new one's
  * @param title      of a new window; empty: from the file's name
  * @param widthMm    of the drawing's page in glass; empty: as the file says
+ * @param page       of a file of several, from 1
+ * @param layers     what each layer is for, as the person left it; empty: as it is guessed
  */
-public record BringChoice(Path art, String windowName, String title, OptionalDouble widthMm) {
+public record BringChoice(Path art, String windowName, String title, OptionalDouble widthMm, int page, List<LayerPurpose> layers) {
     private static final Pattern NUMBERED = Pattern.compile("W(\\d+)");
 
     public BringChoice {
@@ -26,6 +29,13 @@ public record BringChoice(Path art, String windowName, String title, OptionalDou
         Require.text("windowName", windowName);
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(widthMm, "widthMm");
+        Require.within("page", page, 1, Integer.MAX_VALUE);
+        layers = List.copyOf(layers);
+    }
+
+    /** The first page, its layers as they are guessed. */
+    public BringChoice(Path art, String windowName, String title, OptionalDouble widthMm) {
+        this(art, windowName, title, widthMm, 1, List.of());
     }
 
     /** The next free name of the usual kind: W01, W02, … */

@@ -2,15 +2,23 @@ package saddlebar.ui.make;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.function.Consumer;
 
+import org.eclipse.core.runtime.jobs.Job;
+import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.window.Window;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.FileDialog;
 import org.eclipse.ui.IWorkbenchWindow;
 
+import saddlebar.model.commission.ArtworkReference;
+import saddlebar.model.problem.Refusal;
+import saddlebar.production.bring.ArtLook;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.TypedLength;
@@ -53,7 +61,8 @@ public final class BringingArtwork {
             MessageDialog.openInformation(window.getShell(), Messages.Bring_title, Messages.Bring_openFirst);
             return;
         }
-        BringDialog dialog = new BringDialog(window.getShell(), art, commission.get().windowNames(), new TypedLength(StudioPreferences.unit()));
+        BringDialog dialog = new BringDialog(window.getShell(), art, commission.get().windowNames(), new TypedLength(StudioPreferences.unit()),
+                (name, page, done, refused) -> look(bringer, art, lastOf(commission.get(), name), page, done, refused));
         if (dialog.open() != Window.OK || dialog.choice() == null) {
             return;
         }
@@ -68,6 +77,26 @@ public final class BringingArtwork {
         } catch (IOException e) {
             MessageDialog.openError(window.getShell(), Messages.Bring_title, e.getMessage());
         }
+    }
+
+    /** A copy of the last artwork of a window's panel, for whoever reads it on another thread. */
+    private static Optional<ArtworkReference> lastOf(OpenCommission commission, String windowName) {
+        return commission.window(windowName).flatMap(known -> known.getPanels().stream().findFirst())
+                .flatMap(panel -> panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision))).map(EcoreUtil::copy);
+    }
+
+    private void look(Bringer bringer, Path art, Optional<ArtworkReference> last, int page, Consumer<ArtLook> done, Consumer<String> refused) {
+        Display display = window.getShell().getDisplay();
+        Job job = Job.create(NLS.bind(Messages.Bring_lookJob, art.getFileName()), monitor -> {
+            try {
+                ArtLook look = bringer.look(art, last, page, BringDialog.PREVIEW_PX);
+                display.asyncExec(() -> done.accept(look));
+            } catch (Refusal | IOException e) {
+                display.asyncExec(() -> refused.accept(e.getMessage()));
+            }
+        });
+        job.setUser(false);
+        job.schedule();
     }
 
     private void show(Bringer.Result result) {

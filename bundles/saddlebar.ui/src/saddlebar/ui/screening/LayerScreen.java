@@ -115,7 +115,7 @@ public final class LayerScreen {
             return Optional.empty();
         }
         Optional<ArtworkReference> art = panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision));
-        return art.map(found -> new PreviewAsk(new ArtPlace(open.path().resolve(found.getFile()), found.getWidthMm()), layer.getArtLayer(),
+        return art.map(found -> new PreviewAsk(new ArtPlace(open.path().resolve(found.getFile()), found.getWidthMm(), Math.max(1, found.getPage())), layer.getArtLayer(),
                 RecipeReading.screening(layer.getRecipe()), RecipeReading.tone(layer.getRecipe()), layer.getRecipe().getProcessKey(), mirrored(),
                 box(panel), place));
     }
