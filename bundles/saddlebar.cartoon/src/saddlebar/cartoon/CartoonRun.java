@@ -212,7 +212,7 @@ final class CartoonRun {
     }
 
     private Numbered numbers(List<Polygon> faces, List<InscribedCircle> circles, List<NumberedFace> before, int firstFree) {
-        int[] order = PieceOrder.of(settings.numbering(), faces, circles);
+        int[] order = PieceOrder.of(settings.numbering(), faces, circles.stream().map(circle -> new PlaceMm(circle.xMm(), circle.yMm())).toList());
         int[] numbers = new int[faces.size()];
         if (before.isEmpty()) {
             for (int rank = 0; rank < order.length; rank++) {
