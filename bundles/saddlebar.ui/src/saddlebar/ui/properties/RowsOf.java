@@ -3,13 +3,16 @@ package saddlebar.ui.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 
+import saddlebar.cartoon.NarrowestWidth;
 import saddlebar.model.commission.ArtworkReference;
 import saddlebar.model.commission.Client;
 import saddlebar.model.commission.Commission;
@@ -27,6 +30,10 @@ import saddlebar.model.commission.Sheet;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Refusal;
+import saddlebar.production.make.Outlines;
+import saddlebar.production.pieces.PieceMarks;
+import saddlebar.production.pieces.PieceNumbering;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.bench.DrawnPiece;
@@ -40,9 +47,19 @@ public final class RowsOf {
     private final Lengths lengths;
     private final Optional<Edits> edits;
     private final MakingStates states;
+    private final Supplier<Set<String>> recorded;
 
-    /** @param edits takes changes; empty while nothing may be changed */
+    /** As {@link #RowsOf(Lengths, Optional, MakingStates, Supplier)} where no record names a piece. */
     public RowsOf(Lengths lengths, Optional<Edits> edits, MakingStates states) {
+        this(lengths, edits, states, Set::of);
+    }
+
+    /**
+     * @param edits    takes changes; empty while nothing may be changed
+     * @param recorded ids of pieces that records name; asked when a number is given by hand
+     */
+    public RowsOf(Lengths lengths, Optional<Edits> edits, MakingStates states, Supplier<Set<String>> recorded) {
+        this.recorded = recorded;
         this.lengths = lengths;
         this.edits = edits;
         this.states = states;
@@ -104,7 +121,10 @@ public final class RowsOf {
             return files(sheet.getFiles());
         }
         if (thing instanceof Panel panel) {
-            return panel.getArtwork().stream().map(RowsOf::artwork).toList();
+            List<Row> rows = new ArrayList<>(panel.getArtwork().stream().map(RowsOf::artwork).toList());
+            panel.getMendings().forEach(mend -> rows.add(Row.fact(NLS.bind(Messages.Property_mendedAt, lengths.plain(mend.getXMm()),
+                    lengths.words(mend.getYMm())), mend.getWords())));
+            return rows;
         }
         return List.of();
     }
@@ -168,7 +188,10 @@ public final class RowsOf {
 
     private List<Row> piece(Piece piece) {
         List<Row> rows = new ArrayList<>();
-        rows.add(Row.fact(Messages.Property_number, String.valueOf(piece.getNumber())));
+        rows.add(row(Messages.Property_number, String.valueOf(piece.getNumber()), typed -> number(piece, typed), 1));
+        if (piece.isLocked()) {
+            rows.add(Row.fact(Messages.Pieces_lock, Messages.Pieces_locked));
+        }
         piece.getChoices().stream().filter(choice -> choice.getColourway() != null && choice.getGlass() != null)
                 .forEach(choice -> rows.add(Row.fact(NLS.bind(Messages.Property_glassIn, choice.getColourway().getName()), choice.getGlass().getName())));
         if (piece.getChoices().isEmpty()) {
@@ -179,11 +202,29 @@ public final class RowsOf {
             rows.add(Row.fact(Messages.Property_size, lengths.size(box[2] - box[0], box[3] - box[1])));
         }
         rows.add(Row.fact(Messages.Property_area, lengths.area(piece.getNetAreaMm2())));
+        if (piece.getFace() != null && !piece.getFace().isEmpty()) {
+            rows.add(Row.fact(Messages.Property_narrowest, lengths.words(NarrowestWidth.of(Outlines.polygon(piece.getFace())).widthMm())));
+        }
         rows.add(Row.fact(Messages.Property_perimeter, lengths.words(piece.getPerimeterMm())));
         rows.add(Row.fact(Messages.Property_neighbours, piece.getNeighbours().stream().map(Piece::getNumber).sorted().map(String::valueOf)
                 .collect(Collectors.joining(Messages.List_comma))));
         rows.add(Row.fact(Messages.Property_state, MakingWords.of(states.of(piece))));
+        if (!piece.getCameFrom().isEmpty()) {
+            rows.add(Row.fact(Messages.Property_cameFrom, piece.getCameFrom().stream().map(Piece::getNumber).sorted().map(String::valueOf)
+                    .collect(Collectors.joining(Messages.List_comma))));
+        }
+        rows.add(row(Messages.Pieces_group, piece.getGroup(), typed -> edit(Messages.Edit_group, piece, () -> piece.setGroup(PieceMarks.group(typed))), 1));
+        rows.add(text(Messages.Property_note, Messages.Edit_note, piece, CommissionPackage.Literals.PIECE__NOTE, 3));
         return rows;
+    }
+
+    /** @throws Refusal if it is no number, or one that the piece cannot have */
+    private void number(Piece piece, String typed) {
+        if (!typed.strip().matches("\\d{1,6}")) {
+            throw new Refusal(typed.strip(), Messages.Pieces_noNumber, Messages.Pieces_noNumberRemedy);
+        }
+        Set<String> named = recorded.get();
+        edit(Messages.Edit_number, piece, () -> PieceNumbering.byHand(piece, Integer.parseInt(typed.strip()), named));
     }
 
     private List<Row> recipe(StencilRecipe recipe) {

@@ -25,6 +25,7 @@ import saddlebar.model.commission.RoleAssignment;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.ToneMode;
 import saddlebar.model.commission.Window;
+import saddlebar.production.facts.CutFacts;
 import saddlebar.ui.easel.GlassLook;
 import saddlebar.ui.easel.PaintLook;
 import saddlebar.ui.scene.WindowSketch.ArtPlace;
@@ -70,7 +71,7 @@ public final class WindowSketcher {
                 .sorted(Comparator.comparingInt(DesignLayer::getFiringOrder)).map(WindowSketcher::layer).toList();
         Optional<OutlineMm> outline = Optional.ofNullable(panel.getOutline()).filter(made -> !made.isEmpty());
         return new PanelSketch(panel.getXMm(), panel.getYMm(), outline, art.map(a -> new ArtPlace(folder.resolve(a.getFile()), a.getWidthMm())),
-                cutline, lead, gapMm, coverMm(panel.getJoinStock(), lead, gapMm), pieces, layers);
+                cutline, lead, gapMm, coverMm(panel.getJoinStock(), lead, gapMm), pieces, layers, orEmpty(panel.getId()), CutFacts.of(panel));
     }
 
     private static double coverMm(JoinStock stock, boolean lead, double gapMm) {
