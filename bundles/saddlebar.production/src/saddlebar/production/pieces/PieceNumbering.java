@@ -81,7 +81,12 @@ public record PieceNumbering(Map<Piece, Integer> changed, Map<Piece, Reason> kep
         if (piece.isLocked()) {
             return Reason.LOCKED;
         }
-        return piece.isNumberedByHand() ? Reason.BY_HAND : recorded.contains(piece.getId()) ? Reason.RECORDED : null;
+        return piece.isNumberedByHand() ? Reason.BY_HAND : isIn(recorded, piece) ? Reason.RECORDED : null;
+    }
+
+    /** A piece without an id was never saved, so no record names it. */
+    private static boolean isIn(Set<String> recorded, Piece piece) {
+        return piece.getId() != null && recorded.contains(piece.getId());
     }
 
     private static List<Piece> inOrder(List<Piece> pieces, NumberOrder order) {
@@ -132,7 +137,7 @@ public record PieceNumbering(Map<Piece, Integer> changed, Map<Piece, Reason> kep
         if (piece.isLocked()) {
             throw new Refusal(where, "it is locked", "unlock it first");
         }
-        if (recorded.contains(piece.getId())) {
+        if (isIn(recorded, piece)) {
             throw new Refusal(where, "records name it by this number", "leave it; give other pieces other numbers");
         }
         for (Piece other : piece.getPanel().getPieces()) {

@@ -75,9 +75,9 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         }, Comparator.comparingDouble(line -> Math.max(line.shown.contour().bounds().widthMm(), line.shown.contour().bounds().heightMm())));
         column(columns, Messages.Property_area, 1, lengths.area(28888), line -> lengths.area(line.shown.contour().areaMm2()),
                 Comparator.comparingDouble(line -> line.shown.contour().areaMm2()));
-        column(columns, Messages.Pieces_group, 1, "background", PiecesView::group, Comparator.comparing(PiecesView::group));
         column(columns, Messages.Pieces_lock, 0, Messages.Pieces_locked, line -> isLocked(line) ? Messages.Pieces_locked : "",
                 Comparator.comparing(PiecesView::isLocked));
+        column(columns, Messages.Pieces_group, 1, "sky", PiecesView::group, Comparator.comparing(PiecesView::group));
         table.setContentProvider(ArrayContentProvider.getInstance());
         selection = new LineSelection();
         getSite().setSelectionProvider(selection);

@@ -13,6 +13,7 @@ import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.graphics.Point;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Combo;
@@ -209,9 +210,19 @@ final class OpeningDialog extends TitleAreaDialog {
         }
         if (moved) {
             kind.getParent().getParent().layout(true, true);
+            growToFit();
         }
         measured = form.measures();
         show(measured);
+    }
+
+    /** More fields may need more room than there is; a dialog that somebody made larger is left so. */
+    private void growToFit() {
+        Point size = getShell().getSize();
+        Point wanted = getShell().computeSize(SWT.DEFAULT, SWT.DEFAULT);
+        if (wanted.x > size.x || wanted.y > size.y) {
+            getShell().setSize(Math.max(size.x, wanted.x), Math.max(size.y, wanted.y));
+        }
     }
 
     private void show(Optional<OpeningMeasures> measures) {
