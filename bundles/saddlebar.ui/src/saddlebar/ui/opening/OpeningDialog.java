@@ -219,9 +219,9 @@ final class OpeningDialog extends TitleAreaDialog {
     /** More fields may need more room than there is; a dialog that somebody made larger is left so. */
     private void growToFit() {
         Point size = getShell().getSize();
-        Point wanted = getShell().computeSize(SWT.DEFAULT, SWT.DEFAULT);
-        if (wanted.x > size.x || wanted.y > size.y) {
-            getShell().setSize(Math.max(size.x, wanted.x), Math.max(size.y, wanted.y));
+        int height = getShell().isVisible() ? getShell().computeSize(size.x, SWT.DEFAULT).y : size.y;
+        if (height > size.y) {
+            getShell().setSize(size.x, height);
         }
     }
 
