@@ -144,4 +144,22 @@ class PieceCommandsTest {
             assertEquals(2, bench.run(wrong), wrong + " said: " + bench.told());
         }
     }
+
+    @Test
+    void joinsMixedInOnePanel() throws IOException {
+        bench.svg("whole.svg", GRID.formatted("50").replace("</svg>", "") + "<g id='leads' fill='none' stroke='#000'><path d='M10 0V25'/></g>");
+        assertTrue(bench.run("bring @job @whole.svg --window W03 --roles cutline=cutline") <= 1, bench.told());
+        assertEquals(0, bench.run("join @job W03 --between 1,2 --lead --gap-mm 1.8"), bench.told());
+        JsonObject told = json(0, "join @job W03 --layer leads --lead --gap-mm 1.6 --edge-mm 2");
+        assertEquals(2, told.get("edgeMm").getAsDouble());
+        assertEquals(2, told.getAsJsonArray("rules").size());
+        assertTrue(bench.run("make @job W03 --until pieces") <= 1, bench.told());
+        assertTrue(bench.run("status @job --json") == 0);
+        assertTrue(Files.readString(bench.at("job/made/pieces/W03-pieces.svg")).contains("piece-5"), "the leads part a piece too");
+        assertEquals(3, bench.run("join @job W03 --between 1,4 --foil"), "pieces that meet in a point have no joint");
+        assertEquals(3, bench.run("join @job W03 --between 1,2 --lead --stock unheard-of"));
+        assertEquals(2, bench.run("join @job W03 --lead"));
+        assertEquals(2, bench.run("join @job W03 --round 1 --lead --gap-mm 99"));
+        assertEquals(0, json(0, "join @job W03 --clear").getAsJsonArray("rules").size());
+    }
 }

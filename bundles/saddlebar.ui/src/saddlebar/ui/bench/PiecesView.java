@@ -32,6 +32,8 @@ import saddlebar.ui.Columns;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.desk.CommissionDesk;
+import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.desk.SelectionOf;
 import saddlebar.ui.easel.GlassLook;
 import saddlebar.ui.easel.RectMm;
@@ -52,6 +54,13 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     private boolean following;
     private StateBoard states;
     private final Runnable onStates = () -> table.refresh();
+    private CommissionDesk desk;
+    private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
+        @Override
+        public void changed(OpenCommission commission) {
+            table.refresh(); // locks and groups are no matter of the scene
+        }
+    };
 
     @Override
     public void createPartControl(Composite parent) {
@@ -84,6 +93,8 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         table.addSelectionChangedListener(event -> chosenHere());
         getSite().getPage().addSelectionListener(this);
         states.addListener(onStates);
+        desk = getSite().getService(CommissionDesk.class);
+        desk.addListener(onDesk);
         menus();
         follower = new EaselFollower(getSite().getPage(), this::follow);
         follow(follower.front());
@@ -221,6 +232,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         if (follower != null) {
             follower.dispose();
             states.removeListener(onStates);
+            desk.removeListener(onDesk);
             getSite().getPage().removeSelectionListener(this);
         }
         super.dispose();

@@ -210,8 +210,8 @@ final class OpeningDialog extends TitleAreaDialog {
         }
         if (moved) {
             kind.getParent().getParent().layout(true, true);
-            growToFit();
         }
+        growToFit();
         measured = form.measures();
         show(measured);
     }
