@@ -50,8 +50,10 @@ public final class Messages extends NLS {
     public static String Edit_client;
     public static String Edit_commissionNumber;
     public static String Edit_commissionTitle;
+    public static String Edit_edgeAllowance;
     public static String Edit_group;
     public static String Edit_layerName;
+    public static String Edit_limit;
     public static String Edit_note;
     public static String Edit_number;
     public static String Edit_pair;
@@ -67,6 +69,8 @@ public final class Messages extends NLS {
     public static String GoToPiece_message;
     public static String GoToPiece_none;
     public static String GoToPiece_title;
+    public static String Join_foil;
+    public static String Join_lead;
     public static String Layers_colourway;
     public static String Layers_none;
     public static String Layers_shown;
@@ -248,6 +252,7 @@ public final class Messages extends NLS {
     public static String Property_coverage;
     public static String Property_dot;
     public static String Property_dpi;
+    public static String Property_edgeAllowance;
     public static String Property_face;
     public static String Property_family;
     public static String Property_firingOrder;
@@ -255,6 +260,11 @@ public final class Messages extends NLS {
     public static String Property_glass;
     public static String Property_glassArea;
     public static String Property_glassIn;
+    public static String Property_joinRule;
+    public static String Property_limitInside;
+    public static String Property_limitNarrow;
+    public static String Property_limitNeedle;
+    public static String Property_limitRadius;
     public static String Property_lpi;
     public static String Property_mendedAt;
     public static String Property_mesh;
@@ -262,8 +272,10 @@ public final class Messages extends NLS {
     public static String Property_name;
     public static String Property_narrowest;
     public static String Property_neighbours;
+    public static String Property_noNumber;
     public static String Property_note;
     public static String Property_number;
+    public static String Property_numberRemedy;
     public static String Property_paint;
     public static String Property_paper;
     public static String Property_perimeter;

@@ -3,6 +3,7 @@ package saddlebar.ui.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -21,6 +22,8 @@ import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.Face;
 import saddlebar.model.commission.GlassStock;
+import saddlebar.model.commission.JoinKind;
+import saddlebar.model.commission.JoinRule;
 import saddlebar.model.commission.MadeFile;
 import saddlebar.model.commission.Named;
 import saddlebar.model.commission.Panel;
@@ -173,7 +176,21 @@ public final class RowsOf {
         rows.add(Row.fact(Messages.Property_pieces, String.valueOf(pieces)));
         double area = panel.getPieces().stream().filter(piece -> !piece.isRetired()).mapToDouble(Piece::getNetAreaMm2).sum();
         rows.add(Row.fact(Messages.Property_glassArea, lengths.area(area)));
+        rows.add(measure(Messages.Property_edgeAllowance, Messages.Edit_edgeAllowance, panel, CommissionPackage.Literals.PANEL__EDGE_ALLOWANCE_MM, true, 20));
+        for (JoinRule rule : panel.getJoinRules()) {
+            rows.add(Row.fact(Messages.Property_joinRule, joint(rule)));
+        }
         return rows;
+    }
+
+    private String joint(JoinRule rule) {
+        String where = rule.getFirst() == null
+                ? rule.getArtLayer()
+                : rule.getSecond() == null
+                        ? String.valueOf(rule.getFirst().getNumber())
+                        : rule.getFirst().getNumber() + " / " + rule.getSecond().getNumber();
+        String how = rule.getJoin() == JoinKind.LEAD ? Messages.Join_lead : Messages.Join_foil;
+        return rule.getGapMm() == null ? where + ": " + how : where + ": " + how + ", " + lengths.words(rule.getGapMm());
     }
 
     private List<Row> layer(DesignLayer layer) {
@@ -252,12 +269,48 @@ public final class RowsOf {
         if (thing instanceof GlassStock glass) {
             rows.add(Row.fact(Messages.Property_family, glass.getFamily()));
             rows.add(Row.fact(Messages.Property_thickness, lengths.words(glass.getThicknessMm())));
+            rows.addAll(limits(glass));
         } else if (thing instanceof ScreenFrame frame) {
             rows.add(Row.fact(Messages.Property_size, lengths.size(frame.getImageWidthMm(), frame.getImageHeightMm())));
             rows.add(Row.fact(Messages.Property_mesh, frame.getMesh() == null ? "" : frame.getMesh().getName()));
         }
         rows.add(Row.fact(Messages.Property_note, thing.getNote()));
         return rows;
+    }
+
+    /** What is hard to cut from a glass; empty is common practice. */
+    private List<Row> limits(GlassStock glass) {
+        return List.of(
+                measure(Messages.Property_limitNarrow, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__NARROW_MM, true, 100),
+                measure(Messages.Property_limitNeedle, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__NEEDLE_DEG, false, 90),
+                measure(Messages.Property_limitInside, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__INSIDE_CURVE, false, 10),
+                measure(Messages.Property_limitRadius, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__INSIDE_RADIUS_MM, true, 100));
+    }
+
+    /** A number that may be left out, a length with its unit or a plain one. */
+    private Row measure(String label, String step, EObject thing, EAttribute attribute, boolean isLength, double most) {
+        Double now = (Double) thing.eGet(attribute);
+        String shown = now == null ? "" : isLength ? lengths.words(now) : String.valueOf(now);
+        return row(label, shown, typed -> {
+            Double wanted = typed.isBlank() ? null : number(label, typed.strip(), isLength, most);
+            edit(step, thing, () -> thing.eSet(attribute, wanted));
+        }, 1);
+    }
+
+    /** @throws Refusal if it is no number from 0 to the most */
+    private double number(String label, String typed, boolean isLength, double most) {
+        OptionalDouble found = OptionalDouble.empty();
+        if (isLength) {
+            found = lengths.typed().mm(typed);
+        } else if (typed.matches("\\d{1,4}([.,]\\d{1,6})?")) {
+            found = OptionalDouble.of(Double.parseDouble(typed.replace(',', '.')));
+        }
+        if (found.isEmpty() || found.getAsDouble() > most) {
+            throw new Refusal(label, NLS.bind(Messages.Property_noNumber, typed), NLS.bind(Messages.Property_numberRemedy, isLength
+                    ? lengths.words(most)
+                    : String.valueOf((int) most)));
+        }
+        return found.getAsDouble();
     }
 
     private Row text(String label, String step, EObject thing, EAttribute attribute, int lines) {
