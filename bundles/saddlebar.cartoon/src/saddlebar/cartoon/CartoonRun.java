@@ -212,7 +212,7 @@ final class CartoonRun {
     }
 
     private Numbered numbers(List<Polygon> faces, List<InscribedCircle> circles, List<NumberedFace> before, int firstFree) {
-        int[] order = PieceOrder.of(settings.numbering(), faces, circles);
+        int[] order = PieceOrder.of(settings.numbering(), faces, circles.stream().map(circle -> new PlaceMm(circle.xMm(), circle.yMm())).toList());
         int[] numbers = new int[faces.size()];
         if (before.isEmpty()) {
             for (int rank = 0; rank < order.length; rank++) {
@@ -239,7 +239,8 @@ final class CartoonRun {
         }
         kept.split().forEach((number, into) -> {
             Coordinate place = placeNow(kept, old.get(number));
-            problems.add(CutlineProblems.split(number, place.x, place.y, named(into)));
+            String shares = String.join(", ", into.stream().map(now -> shareOf(kept, number, now)).toList());
+            problems.add(CutlineProblems.split(number, place.x, place.y, named(into), shares));
         });
         kept.merged().forEach((number, olds) -> problems.add(CutlineProblems.merged(number, at.get(number).xMm(), at.get(number).yMm(),
                 olds.toString().replaceAll("[\\[\\]]", ""))));
@@ -253,6 +254,11 @@ final class CartoonRun {
                 problems.add(CutlineProblems.lockedChanged(one.now(), at.get(one.now()).xMm(), at.get(one.now()).yMm(), one.shareOfBefore()));
             }
         }
+    }
+
+    private static String shareOf(KeptNumbers kept, int before, int now) {
+        return kept.became().stream().filter(one -> one.before() == before && one.now() == now)
+                .map(one -> Math.round(100 * one.shareOfBefore()) + " %").findFirst().orElse("");
     }
 
     private static Coordinate placeNow(KeptNumbers kept, NumberedFace old) {

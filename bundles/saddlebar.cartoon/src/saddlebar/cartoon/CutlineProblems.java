@@ -214,9 +214,10 @@ public final class CutlineProblems {
                 + " % of the panel, which can fold here like a hinge; plan a bar across it, or break the line");
     }
 
-    static Problem split(int old, double x, double y, String into) {
+    /** @param shares of the old piece in each of the new ones, in words */
+    static Problem split(int old, double x, double y, String into, String shares) {
         return at(PIECE_SPLIT, Severity.NOTE, "", x, y,
-                "Old number " + old + " was divided; its glass now belongs to " + into + "; look at its stencils and records");
+                "Old number " + old + " was divided; its glass now belongs to " + into + " (" + shares + "); look at its stencils and records");
     }
 
     static Problem merged(int number, double x, double y, String olds) {

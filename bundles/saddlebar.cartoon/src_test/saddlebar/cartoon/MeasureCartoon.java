@@ -22,26 +22,30 @@ final class MeasureCartoon {
 
     public static void main(String[] args) {
         int times = Integer.parseInt(args[0]);
-        System.out.println("| strokes | points | pieces | processor seconds (median of " + times + ") | exponent to the row before |");
-        System.out.println("| --- | --- | --- | --- | --- |");
+        System.out.println("| strokes | points | pieces | processor seconds (median of " + times + ") | exponent to the row before | seconds by the clock |");
+        System.out.println("| --- | --- | --- | --- | --- | --- |");
         double strokesBefore = 0;
         double secondsBefore = 0;
         for (int across : CELLS_ACROSS) {
             List<DrawnLine> lines = drawing(across);
             double[] seconds = new double[times];
+            double[] clock = new double[times];
             int pieces = 0;
             for (int k = -1; k < times; k++) { // the first is not counted
                 long start = cpuNs();
+                long startClock = System.nanoTime();
                 pieces = Drawings.make(lines).pieces().size();
                 seconds[Math.max(0, k)] = (cpuNs() - start) / 1e9;
+                clock[Math.max(0, k)] = (System.nanoTime() - startClock) / 1e9;
             }
             Arrays.sort(seconds);
+            Arrays.sort(clock);
             double median = seconds[times / 2];
             String exponent = secondsBefore == 0
                     ? ""
                     : String.format(Locale.ROOT, "%.2f", Math.log(median / secondsBefore) / Math.log(lines.size() / strokesBefore));
-            System.out.printf(Locale.ROOT, "| %d | %d | %d | %.2f | %s |%n", lines.size(), lines.stream().mapToInt(DrawnLine::points).sum(), pieces,
-                    median, exponent);
+            System.out.printf(Locale.ROOT, "| %d | %d | %d | %.2f | %s | %.2f |%n", lines.size(), lines.stream().mapToInt(DrawnLine::points).sum(), pieces,
+                    median, exponent, clock[times / 2]);
             strokesBefore = lines.size();
             secondsBefore = median;
         }

@@ -25,12 +25,18 @@ import saddlebar.cartoon.CartoonMaker;
 import saddlebar.cartoon.CartoonPiece;
 import saddlebar.cartoon.CartoonSettings;
 import saddlebar.cartoon.Join;
+import saddlebar.cartoon.NarrowestWidth;
+import saddlebar.cartoon.mend.Mend;
+import saddlebar.cartoon.mend.MendSettings;
+import saddlebar.cartoon.mend.MendedCutline;
+import saddlebar.cartoon.mend.Mending;
 import saddlebar.model.art.DrawnLine;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.production.make.CartoonSvg;
+import saddlebar.production.pieces.MendChoice;
 
 /** Cutline to pieces, without a commission. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -47,6 +53,10 @@ public final class PiecesCommand implements BenchCommand {
 
     @Option(names = "--outline", paramLabel = "ID", description = "The drawn element that is the panel's outline; else the outer edge of all pieces.")
     private String outline;
+
+    @Option(names = "--mend", paramLabel = "ID,...", split = ",",
+            description = "Mend the lines before pieces are made: all, or ids of the proposals that list shows. The drawing is not changed.")
+    private List<String> mend;
 
     @Option(names = "--svg", paramLabel = "OUT", description = "Also draw the cut glass with numbers at true size.")
     private Path svg;
@@ -90,7 +100,8 @@ public final class PiecesCommand implements BenchCommand {
             LayerChoice layer = art.layer() != null
                     ? LayerChoice.of(artwork.chosenLayer(art.layer()))
                     : artwork.cutlineLayer().map(LayerChoice::of).orElse(LayerChoice.all());
-            Cartoon cartoon = cartoon(artwork, layer, settings);
+            Mended mended = mended(artwork.lines(layer, Artwork.CUT_FLATNESS_MM));
+            Cartoon cartoon = cartoon(mended.lines, settings);
             if (svg != null) {
                 CartoonSvg.write(svg, String.valueOf(art.file().getFileName()), cartoon.pieces().stream()
                         .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems(), cartoon.reliefs());
@@ -98,15 +109,43 @@ public final class PiecesCommand implements BenchCommand {
             List<Problem> problems = new ArrayList<>(cartoon.problems());
             artwork.warnings().stream().filter(warning -> art.layer() == null || warning.severity() != Severity.NOTE).forEach(problems::add);
             problems.sort(Problem.WORST_FIRST);
-            common.answer(new PiecesAnswer(cartoon, problems), words(cartoon, layer, artwork));
+            List<String> words = words(cartoon, layer, artwork);
+            cartoon.reliefs().forEach(relief -> words.add("  " + relief.message()));
+            if (mended.rows != null) {
+                words.add(mended.rows.isEmpty() ? "Nothing to mend." : "Mends:");
+                mended.rows.forEach(row -> words.add(row.line()));
+            }
+            common.answer(new PiecesAnswer(cartoon, problems, mended.rows), words);
             common.tell(problems);
             return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
         }
     }
 
+    /** Lines, and what was or could be mended; rows are null where nobody asked. */
+    private record Mended(List<DrawnLine> lines, List<MendRow> rows) {
+    }
+
+    private Mended mended(List<DrawnLine> drawn) {
+        if (mend == null) {
+            return new Mended(drawn, null);
+        }
+        MendSettings settings = MendSettings.defaults();
+        List<MendRow> rows = new ArrayList<>();
+        List<DrawnLine> lines = drawn;
+        if (!mend.equals(List.of("list"))) {
+            MendedCutline mended = mend.equals(List.of("all"))
+                    ? Mending.acceptAll(drawn, settings, common.work(1))
+                    : Mending.acceptAgain(drawn, MendChoice.chosen(Mending.propose(drawn, settings, common.work(1)), mend).stream().map(Mend::key).toList(),
+                            settings, common.work(1));
+            mended.done().forEach(done -> rows.add(MendRow.of("", done, MendRow.AGREED)));
+            lines = mended.lines();
+        }
+        Mending.propose(lines, settings, common.work(1)).forEach(proposed -> rows.add(MendRow.of("", proposed)));
+        return new Mended(lines, rows);
+    }
+
     /** The maker knows lines, not the file that they come from. */
-    private Cartoon cartoon(Artwork artwork, LayerChoice layer, CartoonSettings settings) {
-        List<DrawnLine> lines = artwork.lines(layer, Artwork.CUT_FLATNESS_MM);
+    private Cartoon cartoon(List<DrawnLine> lines, CartoonSettings settings) {
         try {
             return CartoonMaker.make(lines, settings, common.work(100));
         } catch (Refusal ofTheLines) {
@@ -134,10 +173,10 @@ public final class PiecesCommand implements BenchCommand {
         String from = layer.layerId().flatMap(artwork::layer).map(ArtLayer::label).map(name -> " of layer " + name).orElse("");
         words.add(String.format(Locale.ROOT, "%d pieces%s; panel %.1f x %.1f mm, %.0f cm2, outline %.0f mm", cartoon.pieces().size(), from,
                 cartoon.widthMm(), cartoon.heightMm(), cartoon.panelAreaMm2() / 100, cartoon.panelPerimeterMm()));
-        words.add("  no   area cm2   edge mm   widest circle mm   beside");
+        words.add("  no   area cm2   edge mm   widest circle mm   narrowest mm   beside");
         for (CartoonPiece piece : cartoon.pieces()) {
-            words.add(String.format(Locale.ROOT, "%4d %10.2f %9.1f %18.1f   %s%s", piece.number(), piece.netAreaMm2() / 100, piece.perimeterMm(),
-                    2 * piece.inradiusMm(), String.join(" ", piece.neighbours().stream().map(String::valueOf).toList()),
+            words.add(String.format(Locale.ROOT, "%4d %10.2f %9.1f %18.1f %14.1f   %s%s", piece.number(), piece.netAreaMm2() / 100, piece.perimeterMm(),
+                    2 * piece.inradiusMm(), NarrowestWidth.of(piece.face()).widthMm(), String.join(" ", piece.neighbours().stream().map(String::valueOf).toList()),
                     piece.problems().isEmpty() ? "" : "   ! " + String.join(", ", piece.problems())));
         }
         return words;

@@ -19,6 +19,11 @@ public final class Lengths {
         numbers.setGroupingUsed(false);
     }
 
+    /** Reads lengths that are typed, in the same units. */
+    public TypedLength typed() {
+        return new TypedLength(unit);
+    }
+
     /** The number alone. */
     public String plain(double mm) {
         boolean inches = unit == RulerScale.Unit.INCH;

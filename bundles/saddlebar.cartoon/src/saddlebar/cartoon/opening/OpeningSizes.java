@@ -43,7 +43,9 @@ public record OpeningSizes(DrawnLine sight, DrawnLine tight, DrawnLine panel, do
      * @throws saddlebar.model.problem.Refusal if the outline is not closed or nothing is left of it
      */
     public static OpeningSizes ofSight(DrawnLine sight, double rebateMm, double clearanceMm) {
-        return ofTight(OutlineArea.offset(sight, Require.within("rebateMm", rebateMm, 0, 200), "tight size"), rebateMm, clearanceMm);
+        DrawnLine tight = OutlineArea.offset(sight, Require.within("rebateMm", rebateMm, 0, 200), "tight size");
+        return new OpeningSizes(OutlineArea.offset(sight, 0, "sight size"), tight,
+                OutlineArea.offset(tight, -Require.within("clearanceMm", clearanceMm, 0, 100), "panel"), rebateMm, clearanceMm);
     }
 
     /**

@@ -26,6 +26,7 @@ import saddlebar.production.facts.LayerFacts;
 import saddlebar.production.make.LongPieces;
 import saddlebar.production.make.Making;
 import saddlebar.production.make.Outlines;
+import saddlebar.production.opening.OpeningBook;
 import saddlebar.stencil.ScreeningMethods;
 
 /** Finds every problem of a commission: in the model, the artwork, the cutline, the recipes and the records. */
@@ -59,6 +60,7 @@ public final class Checking {
                 }
             }
         }
+        folder.windows().forEach(window -> problems.addAll(OpeningBook.problems(window)));
         folder.windows().forEach(window -> window.getPanels().forEach(panel -> longPieces(window, panel, problems)));
         try (RecordReading records = folder.records().read()) {
             records.forEach(record -> {}, Work.UNWATCHED);

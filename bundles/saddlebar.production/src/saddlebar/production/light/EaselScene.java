@@ -20,10 +20,11 @@ import saddlebar.model.problem.Problem;
  * @param problems   what somebody should look at; those with a place are marked
  * @param colourways names of the choices of glass, at least one
  * @param metal      foil or came
+ * @param hints      proposals drawn over the glass while problems are shown
  * @param states     how far pieces are made, by their ids; a piece that is not named is drawn
  */
 public record EaselScene(String name, RectMm bounds, List<Contour> outlines, List<ScenePiece> pieces, List<SceneLayer> layers,
-        List<Problem> problems, List<String> colourways, Metal metal, Map<String, MakingState> states) {
+        List<Problem> problems, List<String> colourways, Metal metal, List<SceneHint> hints, Map<String, MakingState> states) {
     public EaselScene {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(bounds, "bounds");
@@ -36,17 +37,23 @@ public record EaselScene(String name, RectMm bounds, List<Contour> outlines, Lis
             throw new IllegalArgumentException("a scene needs at least one colourway");
         }
         Objects.requireNonNull(metal, "metal");
+        hints = List.copyOf(hints);
         states = Map.copyOf(states);
     }
 
     /** Of whose making nothing is known yet. */
     public EaselScene(String name, RectMm bounds, List<Contour> outlines, List<ScenePiece> pieces, List<SceneLayer> layers, List<Problem> problems,
             List<String> colourways, Metal metal) {
-        this(name, bounds, outlines, pieces, layers, problems, colourways, metal, Map.of());
+        this(name, bounds, outlines, pieces, layers, problems, colourways, metal, List.of(), Map.of());
     }
 
     public EaselScene withStates(Map<String, MakingState> now) {
-        return new EaselScene(name, bounds, outlines, pieces, layers, problems, colourways, metal, now);
+        return new EaselScene(name, bounds, outlines, pieces, layers, problems, colourways, metal, hints, now);
+    }
+
+    /** The same with proposals. */
+    public EaselScene withHints(List<SceneHint> proposed) {
+        return new EaselScene(name, bounds, outlines, pieces, layers, problems, colourways, metal, proposed, states);
     }
 
     public MakingState state(ScenePiece piece) {

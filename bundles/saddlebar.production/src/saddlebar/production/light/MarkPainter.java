@@ -65,6 +65,7 @@ final class MarkPainter {
             }
         }
         if (look.shows(Overlay.PROBLEMS)) {
+            scene.hints().forEach(hint -> lay(pen, hint, part, pxPerMm, pxPerPt));
             for (int i = scene.problems().size() - 1; i >= 0; i--) { // worst last, on top
                 Problem problem = scene.problems().get(i);
                 if (problem.at().isPresent()) {
@@ -74,6 +75,29 @@ final class MarkPainter {
                     }
                 }
             }
+        }
+    }
+
+    /** Broken, and dark under light, so that it is seen on any glass: what is proposed is not there yet. */
+    private static void lay(Graphics2D pen, SceneHint hint, RectMm part, double pxPerMm, double pxPerPt) {
+        float dash = (float) (5 * pxPerPt);
+        for (double[] line : hint.lines()) {
+            Path2D path = new Path2D.Double();
+            for (int i = 0; i + 1 < line.length; i += 2) {
+                double x = (line[i] - part.leftMm()) * pxPerMm;
+                double y = (line[i + 1] - part.topMm()) * pxPerMm;
+                if (i == 0) {
+                    path.moveTo(x, y);
+                } else {
+                    path.lineTo(x, y);
+                }
+            }
+            pen.setColor(new Color(INK));
+            pen.setStroke(new BasicStroke((float) (3.2 * pxPerPt), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+            pen.draw(path);
+            pen.setColor(new Color(hint.kind() == SceneHint.Kind.MEND ? YELLOW : SKY_BLUE));
+            pen.setStroke(new BasicStroke((float) (1.6 * pxPerPt), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash}, 0));
+            pen.draw(path);
         }
     }
 

@@ -2,6 +2,7 @@ package saddlebar.production.light;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,15 +12,22 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LinearRing;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
+
 import saddlebar.artwork.ArtLayer;
 import saddlebar.artwork.Artwork;
 import saddlebar.artwork.LayerChoice;
 import saddlebar.cartoon.Cartoon;
 import saddlebar.cartoon.CartoonMaker;
 import saddlebar.cartoon.CartoonPiece;
-import saddlebar.cartoon.CartoonSettings;
-import saddlebar.cartoon.Join;
+import saddlebar.cartoon.NumberedFace;
+import saddlebar.cartoon.Relief;
+import saddlebar.cartoon.mend.Mend;
+import saddlebar.cartoon.mend.MendKind;
+import saddlebar.cartoon.mend.MendSettings;
+import saddlebar.cartoon.mend.Mending;
+import saddlebar.model.art.DrawnLine;
 import saddlebar.model.art.OutlineMm;
+import saddlebar.model.commission.JoinKind;
 import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
@@ -28,6 +36,17 @@ import saddlebar.model.work.Work;
 import saddlebar.production.light.WindowSketch.LayerSketch;
 import saddlebar.production.light.WindowSketch.PanelSketch;
 import saddlebar.production.light.WindowSketch.PieceSketch;
+import saddlebar.production.make.Cutline;
+import saddlebar.ui.easel.Contour;
+import saddlebar.ui.easel.GlassLook;
+import saddlebar.ui.easel.RectMm;
+import saddlebar.ui.easel.SceneHint;
+import saddlebar.ui.easel.SceneLayer;
+import saddlebar.ui.easel.ScenePiece;
+import saddlebar.ui.problems.PlacedMend;
+import saddlebar.ui.scene.WindowSketch.LayerSketch;
+import saddlebar.ui.scene.WindowSketch.PanelSketch;
+import saddlebar.ui.scene.WindowSketch.PieceSketch;
 
 /**
  * Reads one panel. Pieces that have been made are shown as made; before, they are shown as the cutline draws them now. The cutline is looked
@@ -47,6 +66,8 @@ final class PanelReader {
     private final List<ScenePiece> pieces = new ArrayList<>();
     private final List<SceneLayer> layers = new ArrayList<>();
     private final List<Problem> problems = new ArrayList<>();
+    private final List<SceneHint> hints = new ArrayList<>();
+    private final List<PlacedMend> mends = new ArrayList<>();
 
     PanelReader(String where, PanelSketch panel, ArtworkShelf shelf) {
         this.where = where;
@@ -136,16 +157,54 @@ final class PanelReader {
         if (cutline.isEmpty()) {
             return Optional.empty();
         }
-        Join join = panel.lead() ? Join.came(panel.gapMm()) : Join.gap(panel.gapMm());
         try {
-            Cartoon cartoon = CartoonMaker.make(artwork.lines(LayerChoice.of(cutline.get()), Artwork.CUT_FLATNESS_MM),
-                    CartoonSettings.defaults().withJoin(join), work.part(CARTOON_UNITS, 100));
+            Cutline lines = Cutline.of(cutline.get().id(), panel.lead() ? JoinKind.LEAD : JoinKind.FOIL, panel.gapMm(), panel.cut(),
+                    layer -> artwork.lines(LayerChoice.of(artwork.chosenLayer(layer)), Artwork.CUT_FLATNESS_MM), work);
+            List<NumberedFace> before = panel.pieces().stream().filter(piece -> !piece.face().isEmpty())
+                    .map(piece -> new NumberedFace(piece.number(), polygon(piece.face()), panel.cut().locked().contains(piece.number()))).toList();
+            Cartoon cartoon = CartoonMaker.make(lines.mended().lines(), lines.settings(), before, 1, work.part(CARTOON_UNITS, 100));
+            hints(cartoon, Mending.propose(lines.mended().lines(), MendSettings.defaults(), work));
             cartoon.problems().forEach(problem -> problems.add(placed(problem)));
             return Optional.of(cartoon);
         } catch (Refusal refusal) {
             tell("cutline", refusal);
             return Optional.empty();
         }
+    }
+
+    private void hints(Cartoon cartoon, List<Mend> proposed) {
+        for (Relief relief : cartoon.reliefs()) {
+            SceneHint.Kind kind = relief.kind() == Relief.Kind.JOINT ? SceneHint.Kind.JOINT : SceneHint.Kind.RELIEF_CUTS;
+            hints.add(new SceneHint(kind, relief.lines().stream().map(line -> moved(line.xy())).toList(), relief.message()));
+        }
+        for (Mend mend : proposed) {
+            PlaceMm at = new PlaceMm(mend.at().xMm() + panel.xMm(), mend.at().yMm() + panel.yMm());
+            mends.add(new PlacedMend(where, panel.id(), mend, at));
+            List<double[]> added = mend.changes().stream().flatMap(change -> change.after().stream()).map(line -> moved(open(line))).toList();
+            if (!added.isEmpty() && mend.kind() != MendKind.REMOVE_DOUBLED) {
+                hints.add(new SceneHint(SceneHint.Kind.MEND, added, mend.message()));
+            }
+        }
+    }
+
+    private static double[] open(DrawnLine line) {
+        double[] xy = line.xy();
+        if (line.closed()) {
+            double[] round = Arrays.copyOf(xy, xy.length + 2);
+            round[xy.length] = xy[0];
+            round[xy.length + 1] = xy[1];
+            return round;
+        }
+        return xy;
+    }
+
+    /** What could be mended. */
+    List<PlacedMend> mends() {
+        return mends;
+    }
+
+    List<SceneHint> hints() {
+        return hints;
     }
 
     private void tell(String code, Refusal refusal) {

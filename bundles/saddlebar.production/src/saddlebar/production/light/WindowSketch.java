@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 import saddlebar.model.art.OutlineMm;
+import saddlebar.production.facts.CutFacts;
+import saddlebar.ui.easel.GlassLook;
+import saddlebar.ui.easel.PaintLook;
 
 /**
  * What the model knows of a window's looks, as plain values.
@@ -30,15 +33,25 @@ public record WindowSketch(String id, String name, List<PanelSketch> panels, Lis
      * @param coverMm what foil or came covers of each piece's rim
      * @param pieces  as last made; empty before
      * @param layers  painted layers in the order of firing
+     * @param id      the panel's lasting id, empty if it has none yet
+     * @param cut     how the cutline is read: mends, joins, limits
      */
     public record PanelSketch(double xMm, double yMm, Optional<OutlineMm> outline, Optional<ArtPlace> art, String cutline, boolean lead,
-            double gapMm, double coverMm, List<PieceSketch> pieces, List<LayerSketch> layers) {
+            double gapMm, double coverMm, List<PieceSketch> pieces, List<LayerSketch> layers, String id, CutFacts cut) {
         public PanelSketch {
             Objects.requireNonNull(outline, "outline");
             Objects.requireNonNull(art, "art");
             Objects.requireNonNull(cutline, "cutline");
             pieces = List.copyOf(pieces);
             layers = List.copyOf(layers);
+            Objects.requireNonNull(id, "id");
+            Objects.requireNonNull(cut, "cut");
+        }
+
+        /** Read as drawn. */
+        public PanelSketch(double xMm, double yMm, Optional<OutlineMm> outline, Optional<ArtPlace> art, String cutline, boolean lead, double gapMm,
+                double coverMm, List<PieceSketch> pieces, List<LayerSketch> layers) {
+            this(xMm, yMm, outline, art, cutline, lead, gapMm, coverMm, pieces, layers, "", CutFacts.PLAIN);
         }
     }
 

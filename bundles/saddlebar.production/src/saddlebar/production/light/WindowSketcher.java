@@ -25,6 +25,7 @@ import saddlebar.model.commission.RoleAssignment;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.ToneMode;
 import saddlebar.model.commission.Window;
+import saddlebar.production.facts.CutFacts;
 import saddlebar.production.light.WindowSketch.ArtPlace;
 import saddlebar.production.light.WindowSketch.LayerSketch;
 import saddlebar.production.light.WindowSketch.PanelSketch;
@@ -67,8 +68,9 @@ public final class WindowSketcher {
                 .filter(layer -> layer.getArtLayer() != null && !layer.getArtLayer().isBlank())
                 .sorted(Comparator.comparingInt(DesignLayer::getFiringOrder)).map(WindowSketcher::layer).toList();
         Optional<OutlineMm> outline = Optional.ofNullable(panel.getOutline()).filter(made -> !made.isEmpty());
-        return new PanelSketch(panel.getXMm(), panel.getYMm(), outline, art.map(a -> new ArtPlace(folder.resolve(a.getFile()), a.getWidthMm(), Math.max(1, a.getPage()))),
-                cutline, lead, gapMm, coverMm(panel.getJoinStock(), lead, gapMm), pieces, layers);
+        return new PanelSketch(panel.getXMm(), panel.getYMm(), outline,
+                art.map(a -> new ArtPlace(folder.resolve(a.getFile()), a.getWidthMm(), Math.max(1, a.getPage()))), cutline, lead, gapMm,
+                coverMm(panel.getJoinStock(), lead, gapMm), pieces, layers, orEmpty(panel.getId()), CutFacts.of(panel));
     }
 
     private static double coverMm(JoinStock stock, boolean lead, double gapMm) {

@@ -108,6 +108,14 @@ public final class Making {
         }
     }
 
+    /** All that can be mended in the cutline of one panel, with what can be mended then, in the order in which it is done. */
+    public List<Mend> allMends(PlacedPanel panel, Work work) throws IOException {
+        OpenArtworks.requireAsBrought(panel.panel().art().orElseThrow());
+        try (OpenArtworks artworks = new OpenArtworks(readers)) {
+            return new PieceStep(artworks).allMends(panel.panel(), work);
+        }
+    }
+
     /** What is wrong with the artwork, the cutline and how the layers of one panel meet, found anew. */
     public List<Problem> problemsOf(PlacedPanel panel, Work work) throws IOException {
         ArtFile art = panel.panel().art().orElseThrow();

@@ -59,6 +59,11 @@ final class PieceStep {
         return Mending.propose(cutline(panel, panel.art().orElseThrow(), work).mended().lines(), MendSettings.defaults(), work);
     }
 
+    /** All that can be mended, and what can be mended then. */
+    List<Mend> allMends(PanelFacts panel, Work work) {
+        return Mending.acceptAll(cutline(panel, panel.art().orElseThrow(), work).mended().lines(), MendSettings.defaults(), work).done();
+    }
+
     private Cutline cutline(PanelFacts panel, ArtFile art, Work work) {
         return Cutline.of(panel.cutlineLayer(), panel.join(), panel.gapMm(), panel.cut(), layer -> artworks.lines(art, layer), work);
     }

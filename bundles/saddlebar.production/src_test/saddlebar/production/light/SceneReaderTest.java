@@ -19,14 +19,31 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.model.art.OutlineMm;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.work.Work;
+import saddlebar.production.facts.CutFacts;
 import saddlebar.production.light.WindowSketch.ArtPlace;
 import saddlebar.production.light.WindowSketch.LayerSketch;
 import saddlebar.production.light.WindowSketch.PanelSketch;
 import saddlebar.production.light.WindowSketch.PieceSketch;
+import saddlebar.ui.easel.Coverage;
+import saddlebar.ui.easel.EaselScene;
+import saddlebar.ui.easel.GlassLook;
+import saddlebar.ui.easel.PaintLook;
+import saddlebar.ui.easel.RectMm;
+import saddlebar.ui.easel.SceneHint;
+import saddlebar.ui.easel.SceneLayer;
+import saddlebar.ui.easel.ScenePiece;
+import saddlebar.ui.problems.PlacedMend;
+import saddlebar.ui.problems.PlacedProblem;
+import saddlebar.ui.problems.ProblemBoard;
+import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.ui.scene.WindowSketch.LayerSketch;
+import saddlebar.ui.scene.WindowSketch.PanelSketch;
+import saddlebar.ui.scene.WindowSketch.PieceSketch;
 
 class SceneReaderTest {
     /** 200 x 100 mm in two panes; trace a black bar over the left one, matt pale gray over the whole. */
@@ -169,5 +186,30 @@ class SceneReaderTest {
         assertFalse(shelf.artwork(place).layers().isEmpty());
         shelf.close();
         assertThrows(CancellationException.class, () -> shelf.artwork(place));
+    }
+
+    /** A line that stops short is a problem with a proposal beside it, drawn over the glass; agreed to, it is mended and nothing is proposed. */
+    @Test
+    void whatCouldBeMendedIsProposedAtItsPlace() throws IOException {
+        Path gap = Files.writeString(temp.resolve("gap.svg"), "<svg xmlns='http://www.w3.org/2000/svg' width='200mm' height='100mm' viewBox='0 0 200 100'>"
+                + "<g id='cutline' fill='none' stroke='#000'><rect width='200' height='100'/><path id='joint' d='M100 0V97'/></g></svg>");
+        SceneReader reader = new SceneReader(shelf);
+        EaselScene scene = reader.read(window(panel(300, gap, List.of())), Work.UNWATCHED);
+        ProblemBoard board = new ProblemBoard();
+        board.put("W01", ProblemBoard.of("W01", scene.problems()), reader.mends());
+        PlacedProblem open = board.all().stream().filter(placed -> placed.problem().code().equals("open-end")).findFirst().orElseThrow();
+        PlacedMend mend = board.mend(open).orElseThrow();
+        assertEquals(400, mend.at().xMm(), 0.01);
+        assertEquals(SceneHint.Kind.MEND, scene.hints().get(0).kind());
+        assertEquals(400, scene.hints().get(0).lines().get(0)[0], 0.01);
+
+        CutFacts agreed = new CutFacts(List.of(new CutFacts.AgreedMend(mend.mend().key(), "", 0, 0)), 0, Optional.empty(), List.of(), CutFacts.PLAIN.limits(),
+                CutFacts.PLAIN.locked());
+        PanelSketch mended = new PanelSketch(300, 0, Optional.empty(), Optional.of(new ArtPlace(gap, 200)), "cutline", false, 0.8, 1.3, List.of(), List.of(),
+                "p", agreed);
+        EaselScene after = reader.read(window(mended), Work.UNWATCHED);
+        assertEquals(2, after.pieces().size());
+        assertEquals(List.of(), reader.mends());
+        assertEquals(List.of(), after.hints());
     }
 }

@@ -1,6 +1,7 @@
 package saddlebar.ui.bench;
 
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
@@ -42,6 +43,7 @@ import saddlebar.ui.desk.SaveableParts;
 import saddlebar.ui.easel.EaselCanvas;
 import saddlebar.production.light.EaselScene;
 import saddlebar.ui.make.MonitorWork;
+import saddlebar.ui.problems.PlacedMend;
 import saddlebar.ui.problems.ProblemBoard;
 import saddlebar.ui.properties.PropertiesPage;
 import saddlebar.production.light.SceneReader;
@@ -229,7 +231,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
             EaselScene whole = reader.read(sketch, new MonitorWork(progress), soFar -> inScreenThread(() -> show(sketch, soFar, colourway)));
             inScreenThread(() -> {
                 show(sketch, whole, Optional.empty());
-                told(sketch, whole);
+                told(sketch, whole, reader.mends());
             });
         } catch (CancellationException e) {
             throw new OperationCanceledException();
@@ -271,9 +273,9 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         });
     }
 
-    private void told(WindowSketch sketch, EaselScene scene) {
+    private void told(WindowSketch sketch, EaselScene scene, List<PlacedMend> mends) {
         if (sketch == shown) {
-            getSite().getService(ProblemBoard.class).put(input.windowName(), ProblemBoard.of(input.windowName(), scene.problems()));
+            getSite().getService(ProblemBoard.class).put(input.windowName(), ProblemBoard.of(input.windowName(), scene.problems()), mends);
         }
     }
 

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.IMenuManager;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -24,10 +27,13 @@ import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.commission.MakingState;
 import saddlebar.model.commission.Piece;
+import saddlebar.production.pieces.NumberOrder;
 import saddlebar.ui.Columns;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
+import saddlebar.ui.desk.CommissionDesk;
+import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.desk.SelectionOf;
 import saddlebar.production.light.GlassLook;
 import saddlebar.production.light.RectMm;
@@ -48,6 +54,13 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     private boolean following;
     private StateBoard states;
     private final Runnable onStates = () -> table.refresh();
+    private CommissionDesk desk;
+    private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
+        @Override
+        public void changed(OpenCommission commission) {
+            table.refresh(); // locks and groups are no matter of the scene
+        }
+    };
 
     @Override
     public void createPartControl(Composite parent) {
@@ -71,12 +84,18 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         }, Comparator.comparingDouble(line -> Math.max(line.shown.contour().bounds().widthMm(), line.shown.contour().bounds().heightMm())));
         column(columns, Messages.Property_area, 1, lengths.area(28888), line -> lengths.area(line.shown.contour().areaMm2()),
                 Comparator.comparingDouble(line -> line.shown.contour().areaMm2()));
+        column(columns, Messages.Pieces_lock, 0, Messages.Pieces_locked, line -> isLocked(line) ? Messages.Pieces_locked : "",
+                Comparator.comparing(PiecesView::isLocked));
+        column(columns, Messages.Pieces_group, 1, "sky", PiecesView::group, Comparator.comparing(PiecesView::group));
         table.setContentProvider(ArrayContentProvider.getInstance());
         selection = new LineSelection();
         getSite().setSelectionProvider(selection);
         table.addSelectionChangedListener(event -> chosenHere());
         getSite().getPage().addSelectionListener(this);
         states.addListener(onStates);
+        desk = getSite().getService(CommissionDesk.class);
+        desk.addListener(onDesk);
+        menus();
         follower = new EaselFollower(getSite().getPage(), this::follow);
         follow(follower.front());
     }
@@ -95,6 +114,58 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
                 }
             });
         });
+    }
+
+    private static String group(Line line) {
+        return line.made.map(Piece::getGroup).orElse("");
+    }
+
+    private static boolean isLocked(Line line) {
+        return line.made.map(Piece::isLocked).orElse(false);
+    }
+
+    /** Numbers anew from the part's own menu, locks from that of a line too. */
+    private void menus() {
+        PieceEdits edits = new PieceEdits(getSite().getWorkbenchWindow());
+        IMenuManager own = getViewSite().getActionBars().getMenuManager();
+        own.add(numbering(edits));
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(shown -> {
+            Optional<Piece> piece = Optional.ofNullable((Line) table.getStructuredSelection().getFirstElement()).flatMap(Line::made);
+            boolean locked = piece.map(Piece::isLocked).orElse(false);
+            boolean grouped = piece.map(Piece::getGroup).isPresent();
+            String words = locked
+                    ? grouped ? Messages.Pieces_unlockGroup : Messages.Pieces_unlock
+                    : grouped ? Messages.Pieces_lockGroup : Messages.Pieces_lockOne;
+            Action lock = action(words, () -> piece.ifPresent(one -> edits.lock(one, !locked)));
+            lock.setEnabled(piece.isPresent() && edits.isPossible());
+            shown.add(lock);
+            shown.add(numbering(edits));
+        });
+        table.getTable().setMenu(menu.createContextMenu(table.getTable()));
+    }
+
+    private MenuManager numbering(PieceEdits edits) {
+        MenuManager orders = new MenuManager(Messages.Pieces_numberAnew);
+        orders.add(numbering(edits, Messages.Pieces_byReading, NumberOrder.READING));
+        orders.add(numbering(edits, Messages.Pieces_byColumns, NumberOrder.COLUMNS));
+        orders.add(numbering(edits, Messages.Pieces_bySize, NumberOrder.SIZE));
+        orders.add(numbering(edits, Messages.Pieces_byGlass, NumberOrder.GLASS));
+        return orders;
+    }
+
+    private Action numbering(PieceEdits edits, String words, NumberOrder order) {
+        return action(words, () -> follower.front().ifPresent(editor -> edits.number(editor.window().windowName(), order)));
+    }
+
+    private static Action action(String words, Runnable deed) {
+        return new Action(words) {
+            @Override
+            public void run() {
+                deed.run();
+            }
+        };
     }
 
     private Optional<MakingState> state(Line line) {
@@ -161,6 +232,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         if (follower != null) {
             follower.dispose();
             states.removeListener(onStates);
+            desk.removeListener(onDesk);
             getSite().getPage().removeSelectionListener(this);
         }
         super.dispose();

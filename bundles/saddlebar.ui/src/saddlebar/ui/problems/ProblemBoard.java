@@ -5,14 +5,17 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
+import saddlebar.cartoon.CutlineProblems;
 import saddlebar.model.problem.Problem;
 
 /** Where all problems of the open commission hang, by who found them: each Easel, production. On the screen's thread. */
 public final class ProblemBoard {
     private final Map<String, List<PlacedProblem>> bySource = new TreeMap<>();
+    private final Map<String, List<PlacedMend>> mendsBySource = new TreeMap<>();
     private final List<Runnable> listeners = new ArrayList<>();
 
     /** Replaces what this source has found before. */
@@ -21,9 +24,39 @@ public final class ProblemBoard {
         changed();
     }
 
+    /** Replaces what this source has found before, with what it proposes against it. */
+    public void put(String source, List<PlacedProblem> problems, List<PlacedMend> mends) {
+        mendsBySource.put(source, List.copyOf(mends));
+        put(source, problems);
+    }
+
+    /**
+     * A window's cutline was mended: what others than its Easel have found of its lines before is not so any more; the Easel looks again by itself.
+     */
+    public void mended(String windowName) {
+        Set<String> ofLines = Set.of(CutlineProblems.OPEN_END, CutlineProblems.CROSSING_END, CutlineProblems.DOUBLED_LINE, CutlineProblems.CUT_ENDS_INSIDE,
+                CutlineProblems.DIVIDES_NOTHING);
+        bySource.replaceAll((source, problems) -> source.equals(windowName)
+                ? problems
+                : problems.stream().filter(placed -> !placed.windowName().equals(windowName) || !ofLines.contains(placed.problem().code())).toList());
+        changed();
+    }
+
+    /** All proposals, in the order in which they were made. */
+    public List<PlacedMend> mends() {
+        return mendsBySource.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The nearest proposal that answers a problem. */
+    public Optional<PlacedMend> mend(PlacedProblem problem) {
+        return mends().stream().filter(mend -> mend.answers(problem))
+                .min(Comparator.comparingDouble(mend -> mend.distance(problem.problem().at().orElseThrow())));
+    }
+
     /** Another commission: nothing is known of it yet. */
     public void clear() {
         bySource.clear();
+        mendsBySource.clear();
         changed();
     }
 

@@ -1,5 +1,9 @@
 package saddlebar.ui.problems;
 
+import java.util.Optional;
+
+import org.eclipse.jface.action.Action;
+import org.eclipse.jface.action.MenuManager;
 import org.eclipse.jface.layout.TableColumnLayout;
 import org.eclipse.jface.viewers.ArrayContentProvider;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
@@ -27,11 +31,17 @@ public final class ProblemsView extends ViewPart {
     private SelectionOf selection;
     private ProblemBoard board;
     private CommissionDesk desk;
+    private Action mendAll;
     private final Runnable onBoard = this::refresh;
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
         @Override
         public void closing(OpenCommission commission) {
             board.clear();
+        }
+
+        @Override
+        public void changed(OpenCommission commission) {
+            mendAll.setEnabled(!board.mends().isEmpty() && desk.canEdit());
         }
     };
 
@@ -66,6 +76,18 @@ public final class ProblemsView extends ViewPart {
                 return getText(element);
             }
         });
+        columns.add(Messages.Problems_mend, 3, "", new ColumnLabelProvider() {
+            @Override
+            public String getText(Object element) {
+                return board.mend((PlacedProblem) element).map(mend -> mend.mend().message()).orElse("");
+            }
+
+            @Override
+            public String getToolTipText(Object element) {
+                String words = getText(element);
+                return words.isEmpty() ? null : words;
+            }
+        });
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.addDoubleClickListener(event -> show((IStructuredSelection) event.getSelection()));
         selection = new SelectionOf(table) {
@@ -79,7 +101,37 @@ public final class ProblemsView extends ViewPart {
         board.addListener(onBoard);
         desk = getSite().getService(CommissionDesk.class);
         desk.addListener(onDesk);
+        mendActions();
         refresh();
+    }
+
+    /** One proposal by the menu of its line, all of them by the part's own bar. */
+    private void mendActions() {
+        MendingWindow mending = new MendingWindow(getSite().getWorkbenchWindow());
+        mendAll = new Action(Messages.Mend_all) {
+            @Override
+            public void run() {
+                mending.acceptAll(board.mends());
+            }
+        };
+        mendAll.setToolTipText(Messages.Mend_allHint);
+        getViewSite().getActionBars().getToolBarManager().add(mendAll);
+        MenuManager menu = new MenuManager();
+        menu.setRemoveAllWhenShown(true);
+        menu.addMenuListener(shown -> {
+            Optional<PlacedMend> found = Optional.ofNullable(table.getStructuredSelection().getFirstElement()).flatMap(line -> board.mend((PlacedProblem) line));
+            Action one = new Action(Messages.Mend_this) {
+                @Override
+                public void run() {
+                    found.ifPresent(mending::accept);
+                }
+            };
+            one.setEnabled(found.isPresent() && mending.isPossible());
+            mendAll.setEnabled(!board.mends().isEmpty() && mending.isPossible());
+            shown.add(one);
+            shown.add(mendAll);
+        });
+        table.getTable().setMenu(menu.createContextMenu(table.getTable()));
     }
 
     private static String words(Severity severity) {
@@ -111,6 +163,9 @@ public final class ProblemsView extends ViewPart {
     private void refresh() {
         var all = board.all();
         table.setInput(all);
+        if (mendAll != null) {
+            mendAll.setEnabled(!board.mends().isEmpty() && desk.canEdit());
+        }
         setContentDescription(all.isEmpty() ? Messages.Problems_none : NLS.bind(Messages.Problems_count, all.size()));
     }
 

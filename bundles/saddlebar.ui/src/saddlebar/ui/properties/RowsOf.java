@@ -3,13 +3,17 @@ package saddlebar.ui.properties;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
 import org.eclipse.emf.ecore.EAttribute;
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.osgi.util.NLS;
 
+import saddlebar.cartoon.NarrowestWidth;
 import saddlebar.model.commission.ArtworkReference;
 import saddlebar.model.commission.Client;
 import saddlebar.model.commission.Commission;
@@ -18,6 +22,8 @@ import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.Face;
 import saddlebar.model.commission.GlassStock;
+import saddlebar.model.commission.JoinKind;
+import saddlebar.model.commission.JoinRule;
 import saddlebar.model.commission.MadeFile;
 import saddlebar.model.commission.Named;
 import saddlebar.model.commission.Panel;
@@ -27,6 +33,10 @@ import saddlebar.model.commission.Sheet;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Refusal;
+import saddlebar.production.make.Outlines;
+import saddlebar.production.pieces.PieceMarks;
+import saddlebar.production.pieces.PieceNumbering;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.bench.DrawnPiece;
@@ -40,9 +50,19 @@ public final class RowsOf {
     private final Lengths lengths;
     private final Optional<Edits> edits;
     private final MakingStates states;
+    private final Supplier<Set<String>> recorded;
 
-    /** @param edits takes changes; empty while nothing may be changed */
+    /** As {@link #RowsOf(Lengths, Optional, MakingStates, Supplier)} where no record names a piece. */
     public RowsOf(Lengths lengths, Optional<Edits> edits, MakingStates states) {
+        this(lengths, edits, states, Set::of);
+    }
+
+    /**
+     * @param edits    takes changes; empty while nothing may be changed
+     * @param recorded ids of pieces that records name; asked when a number is given by hand
+     */
+    public RowsOf(Lengths lengths, Optional<Edits> edits, MakingStates states, Supplier<Set<String>> recorded) {
+        this.recorded = recorded;
         this.lengths = lengths;
         this.edits = edits;
         this.states = states;
@@ -104,7 +124,10 @@ public final class RowsOf {
             return files(sheet.getFiles());
         }
         if (thing instanceof Panel panel) {
-            return panel.getArtwork().stream().map(RowsOf::artwork).toList();
+            List<Row> rows = new ArrayList<>(panel.getArtwork().stream().map(RowsOf::artwork).toList());
+            panel.getMendings().forEach(mend -> rows.add(Row.fact(NLS.bind(Messages.Property_mendedAt, lengths.plain(mend.getXMm()),
+                    lengths.words(mend.getYMm())), mend.getWords())));
+            return rows;
         }
         return List.of();
     }
@@ -153,7 +176,21 @@ public final class RowsOf {
         rows.add(Row.fact(Messages.Property_pieces, String.valueOf(pieces)));
         double area = panel.getPieces().stream().filter(piece -> !piece.isRetired()).mapToDouble(Piece::getNetAreaMm2).sum();
         rows.add(Row.fact(Messages.Property_glassArea, lengths.area(area)));
+        rows.add(measure(Messages.Property_edgeAllowance, Messages.Edit_edgeAllowance, panel, CommissionPackage.Literals.PANEL__EDGE_ALLOWANCE_MM, true, 20));
+        for (JoinRule rule : panel.getJoinRules()) {
+            rows.add(Row.fact(Messages.Property_joinRule, joint(rule)));
+        }
         return rows;
+    }
+
+    private String joint(JoinRule rule) {
+        String where = rule.getFirst() == null
+                ? rule.getArtLayer()
+                : rule.getSecond() == null
+                        ? String.valueOf(rule.getFirst().getNumber())
+                        : rule.getFirst().getNumber() + " / " + rule.getSecond().getNumber();
+        String how = rule.getJoin() == JoinKind.LEAD ? Messages.Join_lead : Messages.Join_foil;
+        return rule.getGapMm() == null ? where + ": " + how : where + ": " + how + ", " + lengths.words(rule.getGapMm());
     }
 
     private List<Row> layer(DesignLayer layer) {
@@ -168,7 +205,10 @@ public final class RowsOf {
 
     private List<Row> piece(Piece piece) {
         List<Row> rows = new ArrayList<>();
-        rows.add(Row.fact(Messages.Property_number, String.valueOf(piece.getNumber())));
+        rows.add(row(Messages.Property_number, String.valueOf(piece.getNumber()), typed -> number(piece, typed), 1));
+        if (piece.isLocked()) {
+            rows.add(Row.fact(Messages.Pieces_lock, Messages.Pieces_locked));
+        }
         piece.getChoices().stream().filter(choice -> choice.getColourway() != null && choice.getGlass() != null)
                 .forEach(choice -> rows.add(Row.fact(NLS.bind(Messages.Property_glassIn, choice.getColourway().getName()), choice.getGlass().getName())));
         if (piece.getChoices().isEmpty()) {
@@ -179,11 +219,29 @@ public final class RowsOf {
             rows.add(Row.fact(Messages.Property_size, lengths.size(box[2] - box[0], box[3] - box[1])));
         }
         rows.add(Row.fact(Messages.Property_area, lengths.area(piece.getNetAreaMm2())));
+        if (piece.getFace() != null && !piece.getFace().isEmpty()) {
+            rows.add(Row.fact(Messages.Property_narrowest, lengths.words(NarrowestWidth.of(Outlines.polygon(piece.getFace())).widthMm())));
+        }
         rows.add(Row.fact(Messages.Property_perimeter, lengths.words(piece.getPerimeterMm())));
         rows.add(Row.fact(Messages.Property_neighbours, piece.getNeighbours().stream().map(Piece::getNumber).sorted().map(String::valueOf)
                 .collect(Collectors.joining(Messages.List_comma))));
         rows.add(Row.fact(Messages.Property_state, MakingWords.of(states.of(piece))));
+        if (!piece.getCameFrom().isEmpty()) {
+            rows.add(Row.fact(Messages.Property_cameFrom, piece.getCameFrom().stream().map(Piece::getNumber).sorted().map(String::valueOf)
+                    .collect(Collectors.joining(Messages.List_comma))));
+        }
+        rows.add(row(Messages.Pieces_group, piece.getGroup(), typed -> edit(Messages.Edit_group, piece, () -> piece.setGroup(PieceMarks.group(typed))), 1));
+        rows.add(text(Messages.Property_note, Messages.Edit_note, piece, CommissionPackage.Literals.PIECE__NOTE, 3));
         return rows;
+    }
+
+    /** @throws Refusal if it is no number, or one that the piece cannot have */
+    private void number(Piece piece, String typed) {
+        if (!typed.strip().matches("\\d{1,6}")) {
+            throw new Refusal(typed.strip(), Messages.Pieces_noNumber, Messages.Pieces_noNumberRemedy);
+        }
+        Set<String> named = recorded.get();
+        edit(Messages.Edit_number, piece, () -> PieceNumbering.byHand(piece, Integer.parseInt(typed.strip()), named));
     }
 
     private List<Row> recipe(StencilRecipe recipe) {
@@ -211,12 +269,48 @@ public final class RowsOf {
         if (thing instanceof GlassStock glass) {
             rows.add(Row.fact(Messages.Property_family, glass.getFamily()));
             rows.add(Row.fact(Messages.Property_thickness, lengths.words(glass.getThicknessMm())));
+            rows.addAll(limits(glass));
         } else if (thing instanceof ScreenFrame frame) {
             rows.add(Row.fact(Messages.Property_size, lengths.size(frame.getImageWidthMm(), frame.getImageHeightMm())));
             rows.add(Row.fact(Messages.Property_mesh, frame.getMesh() == null ? "" : frame.getMesh().getName()));
         }
         rows.add(Row.fact(Messages.Property_note, thing.getNote()));
         return rows;
+    }
+
+    /** What is hard to cut from a glass; empty is common practice. */
+    private List<Row> limits(GlassStock glass) {
+        return List.of(
+                measure(Messages.Property_limitNarrow, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__NARROW_MM, true, 100),
+                measure(Messages.Property_limitNeedle, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__NEEDLE_DEG, false, 90),
+                measure(Messages.Property_limitInside, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__INSIDE_CURVE, false, 10),
+                measure(Messages.Property_limitRadius, Messages.Edit_limit, glass, CommissionPackage.Literals.GLASS_STOCK__INSIDE_RADIUS_MM, true, 100));
+    }
+
+    /** A number that may be left out, a length with its unit or a plain one. */
+    private Row measure(String label, String step, EObject thing, EAttribute attribute, boolean isLength, double most) {
+        Double now = (Double) thing.eGet(attribute);
+        String shown = now == null ? "" : isLength ? lengths.words(now) : String.valueOf(now);
+        return row(label, shown, typed -> {
+            Double wanted = typed.isBlank() ? null : number(label, typed.strip(), isLength, most);
+            edit(step, thing, () -> thing.eSet(attribute, wanted));
+        }, 1);
+    }
+
+    /** @throws Refusal if it is no number from 0 to the most */
+    private double number(String label, String typed, boolean isLength, double most) {
+        OptionalDouble found = OptionalDouble.empty();
+        if (isLength) {
+            found = lengths.typed().mm(typed);
+        } else if (typed.matches("\\d{1,4}([.,]\\d{1,6})?")) {
+            found = OptionalDouble.of(Double.parseDouble(typed.replace(',', '.')));
+        }
+        if (found.isEmpty() || found.getAsDouble() > most) {
+            throw new Refusal(label, NLS.bind(Messages.Property_noNumber, typed), NLS.bind(Messages.Property_numberRemedy, isLength
+                    ? lengths.words(most)
+                    : String.valueOf((int) most)));
+        }
+        return found.getAsDouble();
     }
 
     private Row text(String label, String step, EObject thing, EAttribute attribute, int lines) {

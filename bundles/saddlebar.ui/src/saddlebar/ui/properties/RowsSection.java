@@ -1,16 +1,22 @@
 package saddlebar.ui.properties;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
+import org.eclipse.jface.dialogs.MessageDialog;
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
 import org.eclipse.jface.viewers.ISelection;
 import org.eclipse.jface.viewers.IStructuredSelection;
 import org.eclipse.swt.SWT;
+import org.eclipse.swt.custom.BusyIndicator;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
@@ -23,6 +29,7 @@ import org.eclipse.ui.views.properties.tabbed.TabbedPropertySheetPage;
 
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
+import saddlebar.production.pieces.RecordedPieces;
 import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.Edits;
@@ -103,7 +110,7 @@ abstract class RowsSection extends AbstractPropertySection {
             return;
         }
         Optional<Edits> edits = desk.canEdit() ? desk.commission().map(OpenCommission::edits) : Optional.empty();
-        rows = thing == null ? List.of() : rows(new RowsOf(StudioPreferences.lengths(), edits, states.states()), thing);
+        rows = thing == null ? List.of() : rows(new RowsOf(StudioPreferences.lengths(), edits, states.states(), this::recorded), thing);
         List<String> wanted = rows.stream().map(row -> row.label() + row.edit().isPresent() + row.lines()).toList();
         if (!wanted.equals(shape)) {
             build();
@@ -158,9 +165,27 @@ abstract class RowsSection extends AbstractPropertySection {
         if (index < rows.size()) {
             Row row = rows.get(index);
             if (!text.getText().equals(row.value())) {
-                row.edit().ifPresent(edit -> edit.accept(text.getText()));
+                try {
+                    row.edit().ifPresent(edit -> edit.accept(text.getText()));
+                } catch (Refusal refusal) {
+                    text.setText(row.value());
+                    MessageDialog.openError(text.getShell(), row.label(), refusal.getMessage());
+                }
             }
         }
+    }
+
+    /** Ids of pieces that records name; a record that cannot be read names none, as its problem tells elsewhere. */
+    private Set<String> recorded() {
+        Set<String> ids = new HashSet<>();
+        desk.commission().ifPresent(open -> BusyIndicator.showWhile(body.getDisplay(), () -> {
+            try {
+                ids.addAll(RecordedPieces.ids(open.folder()));
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }));
+        return ids;
     }
 
     @Override

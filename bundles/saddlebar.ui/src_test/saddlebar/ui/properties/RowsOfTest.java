@@ -2,6 +2,7 @@ package saddlebar.ui.properties;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -17,8 +18,10 @@ import org.junit.jupiter.api.Test;
 import saddlebar.model.art.OutlineMm;
 import saddlebar.model.commission.Commission;
 import saddlebar.model.commission.CommissionFactory;
+import saddlebar.model.commission.Panel;
 import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.Window;
+import saddlebar.model.problem.Refusal;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.desk.Edits;
 import saddlebar.ui.easel.RulerScale;
@@ -91,5 +94,28 @@ class RowsOfTest {
         assertEquals("5.1 cm²", row(told, "Area").value());
         assertEquals("no glass chosen yet", row(told, "Glass").value());
         assertEquals("drawn", row(told, "State").value());
+    }
+
+    @Test
+    void aNumberGivenByHandStaysAndOneThatIsTakenIsRefused() throws ExecutionException {
+        Panel panel = CommissionFactory.eINSTANCE.createPanel();
+        window.getPanels().add(panel);
+        for (int number = 1; number <= 2; number++) {
+            Piece piece = CommissionFactory.eINSTANCE.createPiece();
+            piece.setNumber(number);
+            panel.getPieces().add(piece);
+        }
+        Piece first = panel.getPieces().get(0);
+        row(rows.general(first), "Number").edit().orElseThrow().accept("30");
+        assertEquals(30, first.getNumber());
+        assertTrue(first.isNumberedByHand());
+        Refusal taken = assertThrows(Refusal.class, () -> row(rows.general(first), "Number").edit().orElseThrow().accept("2"));
+        assertTrue(taken.getMessage().contains("2 is the number of another piece"), taken.getMessage());
+        assertThrows(Refusal.class, () -> row(rows.general(first), "Number").edit().orElseThrow().accept("twelve"));
+        row(rows.general(first), "Group").edit().orElseThrow().accept("sky");
+        history.undo(edits.context(), null, null);
+        history.undo(edits.context(), null, null);
+        assertEquals(1, first.getNumber());
+        assertNull(first.getGroup());
     }
 }

@@ -1,0 +1,2 @@
+/** The opening of a window as it is measured, on the screen. */
+package saddlebar.ui.opening;
