@@ -37,16 +37,6 @@ import saddlebar.production.light.WindowSketch.LayerSketch;
 import saddlebar.production.light.WindowSketch.PanelSketch;
 import saddlebar.production.light.WindowSketch.PieceSketch;
 import saddlebar.production.make.Cutline;
-import saddlebar.ui.easel.Contour;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneHint;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.problems.PlacedMend;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
 
 /**
  * Reads one panel. Pieces that have been made are shown as made; before, they are shown as the cutline draws them now. The cutline is looked

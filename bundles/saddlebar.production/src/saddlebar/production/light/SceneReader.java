@@ -8,14 +8,6 @@ import java.util.function.Consumer;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.work.Work;
 import saddlebar.production.light.WindowSketch.PanelSketch;
-import saddlebar.ui.easel.Contour;
-import saddlebar.ui.easel.EaselScene;
-import saddlebar.ui.easel.Metal;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.problems.PlacedMend;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
 
 /** Lays a window on the Easel: artwork, pieces, layers, problems. Long work for a thread of its own. */
 public final class SceneReader {
@@ -81,6 +73,7 @@ public final class SceneReader {
         problems.sort(Problem.WORST_FIRST);
         double coverMm = window.panels().stream().mapToDouble(PanelSketch::coverMm).max().orElse(0);
         RectMm bounds = outlines.stream().map(Contour::bounds).reduce(RectMm::with).orElse(new RectMm(0, 0, 1, 1));
-        return new EaselScene(window.name(), bounds, outlines, pieces, layers, problems, window.colourways(), new Metal(coverMm)).withHints(panels.stream().flatMap(panel -> panel.hints().stream()).toList());
+        return new EaselScene(window.name(), bounds, outlines, pieces, layers, problems, window.colourways(), new Metal(coverMm))
+                .withHints(panels.stream().flatMap(panel -> panel.hints().stream()).toList());
     }
 }

@@ -8,8 +8,6 @@ import java.util.OptionalDouble;
 
 import saddlebar.model.art.OutlineMm;
 import saddlebar.production.facts.CutFacts;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.PaintLook;
 
 /**
  * What the model knows of a window's looks, as plain values.

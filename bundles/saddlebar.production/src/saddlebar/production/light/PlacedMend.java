@@ -1,9 +1,10 @@
-package saddlebar.ui.problems;
+package saddlebar.production.light;
 
 import java.util.Objects;
 
 import saddlebar.cartoon.mend.Mend;
 import saddlebar.model.problem.PlaceMm;
+import saddlebar.model.problem.Problem;
 
 /**
  * A proposed mend of a window's cutline.
@@ -24,12 +25,14 @@ public record PlacedMend(String windowName, String panelId, Mend mend, PlaceMm a
         Objects.requireNonNull(at, "at");
     }
 
-    boolean answers(PlacedProblem placed) {
-        return placed.windowName().equals(windowName) && placed.problem().code().equals(mend.kind().problemCode())
-                && placed.problem().at().filter(place -> distance(place) <= NEAR_MM).isPresent();
+    /** Whether it would do away with a problem of that window. */
+    public boolean answers(String window, Problem problem) {
+        return window.equals(windowName) && problem.code().equals(mend.kind().problemCode())
+                && problem.at().filter(place -> distance(place) <= NEAR_MM).isPresent();
     }
 
-    double distance(PlaceMm place) {
+    /** In mm, to a place in the window. */
+    public double distance(PlaceMm place) {
         return Math.hypot(place.xMm() - at.xMm(), place.yMm() - at.yMm());
     }
 }
