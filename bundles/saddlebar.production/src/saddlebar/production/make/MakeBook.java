@@ -340,8 +340,8 @@ public final class MakeBook {
         return RecordDraft.of(RecordKind.STENCIL).using(List.of(layer.id(), layer.paintId())).making(List.of(stencil.getId())).with(settings);
     }
 
-    /** The recipe of the day, in full: tracing reads this and never today's recipe. */
-    private static Map<String, Object> recipe(LayerFacts layer) {
+    /** The recipe of the day, in full, in the words under which records keep it: tracing reads this and never today's recipe. */
+    public static Map<String, Object> recipe(LayerFacts layer) {
         RecipeFacts recipe = layer.recipe();
         Map<String, Object> all = new LinkedHashMap<>();
         all.put("layer", layer.name());
