@@ -48,7 +48,7 @@ public final class AsMadeSection implements ReportSection {
             }
             if (!rows.isEmpty()) {
                 leaf.subheading((window.getName() + "  " + Leaf.text(window.getTitle())).strip());
-                leaf.table(List.of(words.of("piece"), words.of("glass"), words.of("size"), words.of("painted")), List.of(Column.NUMBER, Column.TEXT, Column.NARROW, Column.TEXT), rows);
+                leaf.table(List.of(words.of("piece"), words.of("glass"), words.of("size"), words.of("painted")), List.of(Column.KEY, Column.TEXT, Column.NARROW, Column.TEXT), rows);
             }
         }
         Map<String, Paint> paints = new TreeMap<>();

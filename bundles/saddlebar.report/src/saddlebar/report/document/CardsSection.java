@@ -130,7 +130,7 @@ public final class CardsSection implements ReportSection {
             }
         }
         leaf.table(List.of(words.of("stencil"), words.of("frame"), words.of("size"), words.of("pulls"), words.of("pieces")),
-                List.of(Column.NUMBER, Column.TEXT, Column.NARROW, Column.NUMBER, Column.TEXT), rows);
+                List.of(Column.KEY, Column.TEXT, Column.NARROW, Column.NUMBER, Column.TEXT), rows);
         leaf.caution(words.of("caution.pull"));
         leaf.blanks(List.of(words.of("mix"), words.of("humidity"), words.of("day"), words.of("who"))).endCard();
     }

@@ -59,7 +59,7 @@ public final class CuttingSection implements ReportSection {
                     sum[1] += piece.getNetAreaMm2() / 100;
                 }
                 leaf.table(List.of(words.of("piece"), words.of("glass"), words.of("size"), words.of("cm2"), words.of("painted"), words.of("glass.sheet")),
-                        List.of(Column.NUMBER, Column.TEXT, Column.NARROW, Column.NUMBER, Column.TEXT, Column.NARROW), rows);
+                        List.of(Column.KEY, Column.TEXT, Column.NARROW, Column.NUMBER, Column.TEXT, Column.NARROW), rows);
                 List<List<String>> perGlass = new ArrayList<>();
                 sums.forEach((glass, sum) -> perGlass.add(List.of(glass, words.number(sum[0], 0), words.number(sum[1], 1))));
                 leaf.table(List.of(words.of("glass"), words.of("pieces"), words.of("cm2")), List.of(Column.TEXT, Column.NUMBER, Column.NUMBER), perGlass);
@@ -83,7 +83,7 @@ public final class CuttingSection implements ReportSection {
                         String.join(", ", sheet.getPlacements().stream().map(Placement::getStencil).filter(stencil -> stencil != null).map(PieceWords::stencil).toList())));
             }
             leaf.table(List.of(words.of("sheet"), words.of("paper"), words.of("process"), words.of("stencils")),
-                    List.of(Column.NUMBER, Column.NARROW, Column.NARROW, Column.TEXT), rows);
+                    List.of(Column.KEY, Column.NARROW, Column.NARROW, Column.TEXT), rows);
         }
     }
 }

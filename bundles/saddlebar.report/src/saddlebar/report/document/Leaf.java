@@ -16,7 +16,9 @@ public final class Leaf {
 
     /** How a column of a table stands. */
     public enum Column {
-        TEXT, NUMBER, NARROW
+        TEXT, NUMBER, NARROW,
+        /** What a row is looked up by: narrow, at the left. */
+        KEY
     }
 
     Leaf(Words words) {
@@ -123,6 +125,7 @@ public final class Leaf {
             case TEXT -> "";
             case NUMBER -> " class=\"number\"";
             case NARROW -> " class=\"narrow\"";
+            case KEY -> " class=\"key\"";
         };
     }
 
@@ -155,6 +158,17 @@ public final class Leaf {
     }
 
     public Leaf endCard() {
+        html.append("</div>\n");
+        return this;
+    }
+
+    /** From here to the end of the block all stays on one page. */
+    public Leaf together() {
+        html.append("<div class=\"together\">");
+        return this;
+    }
+
+    public Leaf endTogether() {
         html.append("</div>\n");
         return this;
     }

@@ -35,7 +35,7 @@ final class ReportStyle {
                 body { font-family: Lato, sans-serif; font-size: 9.5pt; line-height: 13.5pt; color: #1c1c1c; margin: 0; }
                 p { margin: 0 0 2.4mm 0; orphans: 3; widows: 3; }
                 h1 { font-size: 25pt; line-height: 29pt; font-weight: bold; margin: 0 0 7mm 0; color: ACCENT; }
-                h2 { font-size: 14pt; line-height: 18pt; margin: 9mm 0 3mm 0; color: ACCENT; page-break-after: avoid; -fs-page-break-min-height: 30mm; }
+                h2 { font-size: 14pt; line-height: 18pt; margin: 8mm 0 2.6mm 0; color: ACCENT; page-break-after: avoid; -fs-page-break-min-height: 30mm; }
                 h2.new { page-break-before: always; margin-top: 0; }
                 h3 { font-size: 10.5pt; line-height: 14pt; margin: 5mm 0 1.8mm 0; page-break-after: avoid; -fs-page-break-min-height: 24mm; }
                 ol { margin: 0 0 3mm 0; padding-left: 5mm; } li { margin-bottom: 1mm; }
@@ -46,7 +46,7 @@ final class ReportStyle {
                 table.list td { border-bottom: 0.35pt solid #c9c9c9; padding: 1.1mm 3mm 1.1mm 0; }
                 table.list tr { page-break-inside: avoid; }
                 table.list .number { text-align: right; white-space: nowrap; padding-right: 2mm; padding-left: 2mm; }
-                table.list .narrow { white-space: nowrap; }
+                table.list .narrow { white-space: nowrap; } table.list .key { width: 9%; white-space: nowrap; } div.together { page-break-inside: avoid; }
                 table.list tr.sum td { border-bottom: 0; padding-top: 1.3mm; }
                 table.list tr.last td { font-weight: bold; border-top: 0.9pt solid ACCENT; }
                 table.facts { margin: 0 0 4mm 0; } table.facts th { width: 38mm; color: #5a5a5a; padding: 0.7mm 4mm 0.7mm 0; } table.facts td { padding: 0.7mm 0; }
@@ -57,13 +57,22 @@ final class ReportStyle {
                 .caution { font-size: 8.6pt; line-height: 12pt; border-left: 2.2pt solid #d55e00; background: #fbf1ea; padding: 1.8mm 3mm; page-break-inside: avoid; }
                 table.masthead { margin-bottom: 22mm; } .studio { font-weight: bold; font-size: 10.5pt; margin: 2mm 0 0 0; } td.address { text-align: right; font-size: 8.5pt; line-height: 12pt; color: #4a4a4a; }
                 .kind { font-size: 10pt; color: #5a5a5a; margin: 0 0 1mm 0; }
-                div.card { page-break-before: always; page-break-inside: avoid; } table.cardhead { margin-bottom: 4mm; border-bottom: 0.9pt solid ACCENT; } td.code { width: 30mm; text-align: right; padding-bottom: 2mm; }
+                div.card { page-break-inside: avoid; min-height: 98mm; margin-bottom: 8mm; } table.cardhead { margin-bottom: 3mm; border-bottom: 0.9pt solid ACCENT; } td.code { width: 30mm; text-align: right; padding-bottom: 2mm; }
                 div.card h3 { font-size: 18pt; line-height: 22pt; margin: 0; color: ACCENT; } .kicker { font-size: 9.5pt; color: #5a5a5a; margin: 3mm 0 0 0; }
                 table.blanks { margin: 5mm 0; } table.blanks td { border-top: 0.5pt solid #5a5a5a; border-right: 5mm solid #ffffff; padding: 1mm 4mm 9mm 0; font-size: 7.8pt; color: #5a5a5a; }
                 """.replace("ACCENT", accent);
     }
 
+    /** As a string of CSS; what XML would take for its own is written by its number. */
     private static String quoted(String text) {
-        return text.replace("\\", "\\\\").replace("\"", "\\\"").replace("\n", " ");
+        StringBuilder safe = new StringBuilder();
+        text.codePoints().forEach(c -> {
+            if (c == '"' || c == '\\' || c == '&' || c == '<' || c == '>' || c < ' ') {
+                safe.append('\\').append(Integer.toHexString(Math.max(' ', c))).append(' ');
+            } else {
+                safe.appendCodePoint(c);
+            }
+        });
+        return safe.toString();
     }
 }

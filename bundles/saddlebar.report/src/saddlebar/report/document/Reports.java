@@ -35,7 +35,8 @@ public final class Reports {
     /** @throws Refusal if there is nothing to say but the title */
     public void writePdf(ReportMatter matter, Words words, ReportPaper paper, Path target) throws IOException {
         Leaf leaf = written(matter, words, paper);
-        String head = Leaf.text(matter.studio().getName()) + "  \u00b7  " + title(matter, words);
+        String studio = Leaf.text(matter.studio().getName());
+        String head = studio.isEmpty() || studio.equals(title(matter, words)) ? title(matter, words) : studio + "  \u00b7  " + title(matter, words);
         String foot = words.of("kind." + matter.kind().word()) + "  \u00b7  " + words.day(matter.day());
         String css = ReportStyle.css(paper, ReportStyle.accent(matter.studio().getAccent()), head, foot);
         ReportPdf.write(page(matter, words, leaf, css, true), matter.day(), matter.data(), target);

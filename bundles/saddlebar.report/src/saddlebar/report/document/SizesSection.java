@@ -47,7 +47,7 @@ public final class SizesSection implements ReportSection {
     }
 
     private static String opening(ReportMatter matter, ReportMatter.PanelPart panel, Words words) {
-        Opening opening = matter.windows().stream().filter(window -> panel.window().equals(window.getName())).map(Window::getOpening).findFirst().orElse(null);
+        Opening opening = matter.windows().stream().filter(window -> panel.window().equals(window.getName())).map(Window::getOpening).filter(found -> found != null).findFirst().orElse(null);
         if (opening == null || opening.getSightWidthMm() <= 0) {
             return "\u2013";
         }

@@ -26,7 +26,7 @@ public final class TermsSection implements ReportSection {
     @Override
     public void write(ReportMatter matter, Leaf leaf) {
         Words words = leaf.words();
-        leaf.heading(words.of("terms"));
+        leaf.together().heading(words.of("terms"));
         String own = Leaf.text(matter.studio().getTerms());
         if (own.isEmpty()) {
             leaf.list(List.of(words.of("terms.1"), words.of("terms.2"), words.of("terms.3"), words.of("terms.4"), words.of("terms.5")));
@@ -35,6 +35,6 @@ public final class TermsSection implements ReportSection {
         }
         leaf.subheading(words.of("approval"));
         leaf.paragraph(words.of("approval.words"));
-        leaf.blanks(List.of(words.of("place.and.day"), words.of("for.the.client"), words.of("for.the.studio")));
+        leaf.blanks(List.of(words.of("place.and.day"), words.of("for.the.client"), words.of("for.the.studio"))).endTogether();
     }
 }

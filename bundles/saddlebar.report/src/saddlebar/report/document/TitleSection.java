@@ -45,6 +45,10 @@ public final class TitleSection implements ReportSection {
         if (matter.kind() == ReportKind.PROPOSAL || matter.kind() == ReportKind.PROGRESS || matter.kind() == ReportKind.DOSSIER) {
             leaf.paragraph(words.of("lead." + matter.kind().word(), matter.windows().size()));
         }
+        if (matter.kind() == ReportKind.PROPOSAL || matter.kind() == ReportKind.DOSSIER) {
+            matter.pictures().stream().filter(ReportMatter.WindowPicture::chosen).findFirst()
+                    .ifPresent(picture -> leaf.figures(List.of(picture.picture()), List.of(""), 120, 118));
+        }
     }
 
     private static String line(String text) {
