@@ -90,7 +90,7 @@ final class RemakeTold {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e15 ? String.valueOf((long) value) : String.valueOf(value);
+        return value == Math.rint(value) && Math.abs(value) < 1e15 ? String.valueOf((long) value) : String.valueOf(Math.rint(value * 1e6) / 1e6); // as fine as anything is set
     }
 
     private static String shortened(String sha256) {
