@@ -15,6 +15,9 @@ public final class Ids {
     public static final String DOTS_VIEW = "saddlebar.ui.view.dots";
     public static final String RECIPE_VIEW = "saddlebar.ui.view.recipe";
     public static final String MESH_VIEW = "saddlebar.ui.view.mesh";
+    public static final String STOCK_VIEW = "saddlebar.ui.view.stock";
+    public static final String DOCUMENTS_VIEW = "saddlebar.ui.view.documents";
+    public static final String DOCUMENT_KIND = "saddlebar.ui.document.kind";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
     public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";

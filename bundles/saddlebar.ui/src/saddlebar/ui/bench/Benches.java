@@ -2,6 +2,7 @@ package saddlebar.ui.bench;
 
 import org.eclipse.ui.IFolderLayout;
 import org.eclipse.ui.IPageLayout;
+import org.eclipse.ui.IPlaceholderFolderLayout;
 
 import saddlebar.ui.Ids;
 
@@ -18,8 +19,12 @@ public final class Benches {
         below.addView(Ids.PROPERTIES_VIEW);
         below.addView(Ids.PROBLEMS_VIEW);
         below.addView(Ids.PROGRESS_VIEW);
+        // where there is height for a page and for a sheet of glass
+        IPlaceholderFolderLayout beside = layout.createPlaceholderFolder("beside", IPageLayout.RIGHT, 0.5f, layout.getEditorArea());
+        beside.addPlaceholder(Ids.DOCUMENTS_VIEW);
+        beside.addPlaceholder(Ids.STOCK_VIEW);
         for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
-                Ids.MESH_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW}) {
+                Ids.MESH_VIEW, Ids.STOCK_VIEW, Ids.DOCUMENTS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW}) {
             layout.addShowViewShortcut(view);
         }
         layout.addPerspectiveShortcut(Ids.DESK_BENCH);
