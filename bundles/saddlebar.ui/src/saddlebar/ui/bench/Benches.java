@@ -17,7 +17,8 @@ final class Benches {
         below.addView(Ids.PROPERTIES_VIEW);
         below.addView(Ids.PROBLEMS_VIEW);
         below.addView(Ids.PROGRESS_VIEW);
-        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
+        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.GLASS_VIEW,
+                Ids.COLOURWAYS_VIEW, Ids.NEXT_VIEW, Ids.DATES_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
                 Ids.MESH_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW}) {
             layout.addShowViewShortcut(view);
         }
