@@ -13,11 +13,13 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Label;
 
 import saddlebar.production.light.ColourShelf;
+import saddlebar.production.light.EaselLook.Overlay;
 import saddlebar.production.light.EaselScene;
 import saddlebar.production.light.ScenePiece;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.easel.EaselCanvas;
+import saddlebar.ui.easel.Viewport;
 
 /** One of several Easels beside each other: which colourway lies on it, and what it costs beside the first. */
 final class BesidePicture {
@@ -35,7 +37,7 @@ final class BesidePicture {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(which);
         easel = new EaselCanvas(frame);
         easel.setRuler(Optional.empty());
-        easel.setLook(easel.look().withColourway(colourway));
+        easel.setLook(easel.look().withColourway(colourway).with(Overlay.PROBLEMS, false));
         GridDataFactory.fillDefaults().grab(true, true).applyTo(easel);
         told = new Label(frame, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(100, SWT.DEFAULT).applyTo(told);
@@ -61,8 +63,10 @@ final class BesidePicture {
     private void follow(BesidePicture leader) {
         following = true;
         try {
-            if (leader.easel.view().widthPt() == easel.view().widthPt() || leader.easel.scene().isPresent()) {
-                var view = leader.easel.view();
+            if (leader.easel.isFitted()) {
+                easel.fit();
+            } else if (leader.easel.scene().isPresent()) {
+                Viewport view = leader.easel.view();
                 easel.look(easel.view().scaled(view.ptPerMm()).centredOn(view.xMm(view.widthPt() / 2.0), view.yMm(view.heightPt() / 2.0)));
             }
         } finally {

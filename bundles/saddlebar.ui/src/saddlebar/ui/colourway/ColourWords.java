@@ -15,6 +15,7 @@ public final class ColourWords extends NLS {
     public static String Beside_difference;
     public static String Beside_differs;
     public static String Beside_fewer;
+    public static String Beside_first;
     public static String Beside_many;
     public static String Beside_more;
     public static String Beside_near;
@@ -24,9 +25,13 @@ public final class ColourWords extends NLS {
     public static String Beside_sameCost;
     public static String Beside_title;
     public static String Beside_unknown;
+    public static String Chosen_label;
+    public static String Chosen_many;
+    public static String Chosen_none;
     public static String Colourway_approved;
     public static String Colourway_askName;
     public static String Colourway_beside;
+    public static String Colourway_besideMade;
     public static String Colourway_copyOf;
     public static String Colourway_cost;
     public static String Colourway_hint;

@@ -31,8 +31,8 @@ import saddlebar.model.commission.Colourway;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
 import saddlebar.production.colourway.ColourwayApproval;
-import saddlebar.production.colourway.ColourwayComparison;
 import saddlebar.production.colourway.ColourwayComparison.GlassBill;
+import saddlebar.production.colourway.ColourwayComparison;
 import saddlebar.production.colourway.Colourways;
 import saddlebar.production.light.ColourShelf;
 import saddlebar.production.light.GlassLook;
@@ -44,6 +44,7 @@ import saddlebar.ui.bench.EaselFollower;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.desk.SelectionOf;
+import saddlebar.ui.properties.PropertiesPage;
 
 /** The colourways of the window on the Easel: the chosen one lies there; each with what its glass costs and how far it is from the one that is made. */
 public final class ColourwaysView extends ViewPart {
@@ -130,6 +131,7 @@ public final class ColourwaysView extends ViewPart {
 
     private void chosenHere() {
         deeds.update();
+        tell();
         if (!following) {
             chosen().ifPresent(colourway -> follower.front().ifPresent(editor -> ShownColourway.show(editor, colourway)));
         }
@@ -228,12 +230,21 @@ public final class ColourwaysView extends ViewPart {
             table.setInput(lines);
         }
         mark();
-        String words = lines.isEmpty() ? follower.front().isEmpty() ? ColourWords.Glass_noEasel : ColourWords.Glass_noColourway : ColourWords.Colourway_hint;
+        tell();
+        deeds.update();
+    }
+
+    /** In full what the table may have no room for. */
+    private void tell() {
+        boolean none = !(table.getInput() instanceof List<?> lines) || lines.isEmpty();
+        String words = none ? follower.front().isEmpty() ? ColourWords.Glass_noEasel : ColourWords.Glass_noColourway
+                : table.getStructuredSelection().getFirstElement() instanceof Line line && !line.beside.isEmpty()
+                        ? NLS.bind(ColourWords.Colourway_besideMade, new Object[] {line.name, line.beside})
+                        : ColourWords.Colourway_hint;
         if (!words.equals(told.getText())) {
             told.setText(words);
             told.getParent().layout(true);
         }
-        deeds.update();
     }
 
     /** The one that lies on the Easel. */
@@ -246,6 +257,12 @@ public final class ColourwaysView extends ViewPart {
         } finally {
             following = false;
         }
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
     }
 
     @Override

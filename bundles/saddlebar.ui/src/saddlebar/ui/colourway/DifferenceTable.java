@@ -101,7 +101,7 @@ final class DifferenceTable {
         words = new ArrayList<>();
         for (int i = 0; i < comparisons.size(); i++) {
             String cost = cost(comparisons.get(i).other());
-            words.add(i == 0 ? cost : cost + "\n" + SideBySideWords.summary(comparisons.get(i)));
+            words.add(i == 0 ? cost + "\n" + ColourWords.Beside_first : cost + "\n" + SideBySideWords.summary(comparisons.get(i)));
         }
         columns(indices, colourways.stream().map(Colourways::name).toList());
         table.setInput(lines(comparisons));

@@ -45,6 +45,7 @@ import saddlebar.ui.bench.EaselFollower;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.desk.SelectionOf;
+import saddlebar.ui.properties.PropertiesPage;
 
 /** The studio's glass, each in its colour in the light and in words; the chosen pieces are cut from one of them. */
 public final class GlassView extends ViewPart {
@@ -270,6 +271,12 @@ public final class GlassView extends ViewPart {
             new WindowEdit(desk, getSite().getShell()).perform(NLS.bind(ColourWords.Edit_cut, glass.get().getName()), window,
                     () -> Colourways.cut(colourway.get(), pieces, glass));
         }
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
     }
 
     @Override

@@ -38,6 +38,7 @@ import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.make.MonitorWork;
+import saddlebar.ui.properties.PropertiesPage;
 
 /** Two or more colourways of a window beside each other, looked at in one light and at one place; below, where they differ and what that costs. */
 public final class SideBySideEditor extends EditorPart {
@@ -227,6 +228,12 @@ public final class SideBySideEditor extends EditorPart {
             reading.cancel();
             reading = null;
         }
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
     }
 
     @Override

@@ -15,6 +15,7 @@ import saddlebar.ui.Columns;
 import saddlebar.ui.colourway.ColourWords;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.properties.PropertiesPage;
 
 /** The dates of the commission: what is due when, what is late, what is done. */
 public final class DatesView extends ViewPart {
@@ -59,6 +60,12 @@ public final class DatesView extends ViewPart {
             table.setInput(days);
             setContentDescription(days.isEmpty() ? ifNone : "");
         }
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
     }
 
     @Override

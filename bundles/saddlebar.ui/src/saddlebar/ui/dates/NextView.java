@@ -21,14 +21,15 @@ import org.eclipse.ui.part.ViewPart;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
-import saddlebar.production.check.CommissionStatus;
 import saddlebar.production.check.CommissionStatus.Step;
+import saddlebar.production.check.CommissionStatus;
 import saddlebar.ui.Columns;
 import saddlebar.ui.Ids;
 import saddlebar.ui.colourway.ColourWords;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.properties.PropertiesPage;
 
 /** What can be done next in the commission as it is saved, the most pressing first. Enter or a double click shows the window. */
 public final class NextView extends ViewPart {
@@ -119,6 +120,12 @@ public final class NextView extends ViewPart {
             table.setInput(steps);
             setContentDescription(steps.isEmpty() ? ifNone : "");
         }
+    }
+
+    @Override
+    public <T> T getAdapter(Class<T> adapter) {
+        T properties = PropertiesPage.adapt(adapter, this);
+        return properties != null ? properties : super.getAdapter(adapter);
     }
 
     @Override

@@ -233,6 +233,11 @@ public final class EaselCanvas extends Canvas {
         });
     }
 
+    /** Whether the whole window is shown, and stays so when there is more or less room. */
+    public boolean isFitted() {
+        return fitted;
+    }
+
     public void showTrueSize() {
         look(view.scaled(Viewport.trueSizePtPerMm(screenDpi)));
     }
