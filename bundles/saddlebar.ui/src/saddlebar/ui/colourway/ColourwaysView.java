@@ -209,7 +209,7 @@ public final class ColourwaysView extends ViewPart {
             return ColourWords.Colourway_noBook;
         }
         GlassBill bill = ColourwayComparison.bill(colourway, prices.get());
-        String amount = bill.amount().map(one -> one.toPlainString() + " " + bill.currency()).orElse(ColourWords.Colourway_noPrice);
+        String amount = bill.amount().map(one -> SideBySideWords.money(one) + " " + bill.currency()).orElse(ColourWords.Colourway_noPrice);
         return bill.withoutGlass() == 0 ? amount : amount + ColourWords.List_comma + NLS.bind(ColourWords.Colourway_without, bill.withoutGlass());
     }
 

@@ -108,7 +108,7 @@ final class DifferenceTable {
     }
 
     private static String cost(GlassBill bill) {
-        String amount = bill.amount().map(one -> NLS.bind(ColourWords.Beside_cost, one.toPlainString(), bill.currency())).orElse(bill.why());
+        String amount = bill.amount().map(one -> NLS.bind(ColourWords.Beside_cost, SideBySideWords.money(one), bill.currency())).orElse(bill.why());
         return bill.withoutGlass() == 0 ? amount : amount + ColourWords.List_comma + NLS.bind(ColourWords.Colourway_without, bill.withoutGlass());
     }
 

@@ -148,7 +148,7 @@ public final class GlassView extends ViewPart {
                 : String.valueOf(((Line) line).pieces)));
         columns.add(ColourWords.Glass_price, 1, "888.88 EUR", ColumnLabelProvider.createTextProvider(line -> ((Line) line).stock.getPricePerM2() == null
                 ? ColourWords.Glass_noPrice
-                : ((Line) line).stock.getPricePerM2().toPlainString() + " " + currency()));
+                : SideBySideWords.money(((Line) line).stock.getPricePerM2()) + " " + currency()));
     }
 
     private static String inWords(Line line) {

@@ -1,6 +1,7 @@
 package saddlebar.ui.colourway;
 
 import java.math.BigDecimal;
+import java.text.NumberFormat;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -26,11 +27,14 @@ final class SideBySideWords {
         String currency = comparison.cost().currency();
         return comparison.costsMore().map(more -> more.signum() == 0
                 ? ColourWords.Beside_sameCost
-                : NLS.bind(more.signum() > 0 ? ColourWords.Beside_dearer : ColourWords.Beside_cheaper, plain(more.abs()), currency));
+                : NLS.bind(more.signum() > 0 ? ColourWords.Beside_dearer : ColourWords.Beside_cheaper, money(more.abs()), currency));
     }
 
-    private static String plain(BigDecimal amount) {
-        return amount.toPlainString();
+    /** An amount as it is written where the reader lives. */
+    static String money(BigDecimal amount) {
+        NumberFormat format = NumberFormat.getNumberInstance(Locale.getDefault(Locale.Category.FORMAT));
+        format.setMinimumFractionDigits(Math.max(0, Math.min(amount.scale(), 6)));
+        return format.format(amount);
     }
 
     /** CIEDE2000 and what the eye makes of it. */
