@@ -54,7 +54,7 @@ class OverlapColoursTest {
         }
     }
 
-    /** COMPUTATION's own example for one matt in each channel: .8 with paint .1 at .35 is .548; two matts .1 and .5 at one half: .33. */
+    /** The worked example of the design for one matt in each channel: .8 with paint .1 at .35 is .548; two matts .1 and .5 at one half: .33. */
     @Test
     void channelsMixByHand() {
         double[] glass = {0.8, 0.8, 0.8};
