@@ -97,7 +97,7 @@ public record ColourwayComparison(List<PieceDifference> pieces, GlassBill cost, 
     public static Optional<Lab> lab(GlassStock stock, LightBehind light, ColourShelf colours) {
         GlassLook look = WindowSketcher.look(stock);
         boolean known = stock.getColour() != null || !look.sheet().transmittance().isBlank();
-        return known ? colours.glass(look).map(spectrum -> Appearance.of(spectrum, light.light()).lab()) : Optional.empty();
+        return known ? colours.passed(look).map(spectrum -> Appearance.of(spectrum, light.light()).lab()) : Optional.empty();
     }
 
     /** What the glass of a colourway costs at the day's prices. */

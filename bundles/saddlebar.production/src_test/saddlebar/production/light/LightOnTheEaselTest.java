@@ -62,9 +62,9 @@ class LightOnTheEaselTest {
     @ParameterizedTest
     @CsvSource({"NORTH,#b8c8c0,#6b4f3f,102", "LAMP,#b8c8c0,#6b4f3f,102", "DUSK,#d8c088,#404038,200", "LAMP,#dc8a1c,#1c1512,60"})
     void aHalftonedMattLooksAsItsSpectraSay(LightBehind behind, String glassHex, String paintHex, int covered) {
-        Spectrum glass = Glass.coloured("g", Srgb.parse(glassHex).orElseThrow(), 3).transmittance();
+        Spectrum bare = Glass.coloured("g", Srgb.parse(glassHex).orElseThrow(), 3).transmittance();
         PaintFilm film = PaintFilm.coloured("p", Srgb.parse(paintHex).orElseThrow());
-        Srgb expected = Appearance.of(PrintedGlass.of(glass, List.of(new Matt(film, covered / 255.0))), behind.light()).screen().shown();
+        Srgb expected = Appearance.of(PrintedGlass.of(bare, List.of(new Matt(film, covered / 255.0))), behind.light()).screen().shown();
         GlassLook look = new GlassLook("g", Integer.parseInt(glassHex.substring(1), 16));
         assertNear(rgb(expected), middle(pane(look, matt(paintHex, covered)), LightLook.USUAL.withBehind(behind)), 2);
     }

@@ -153,7 +153,7 @@ public final class ColourwaysView extends ViewPart {
         ColourShelf colours = open.colours();
         Display display = table.getTable().getDisplay();
         Job job = Job.create(ColourWords.Glass_job, (ICoreRunnable) monitor -> {
-            looks.forEach(colours::glass); // slow the first time: not on the screen's thread
+            looks.forEach(colours::passed); // slow the first time: not on the screen's thread
             display.asyncExec(() -> {
                 if (!table.getTable().isDisposed() && desk.commission().filter(now -> now == open).isPresent()
                         && follower.front().flatMap(EaselEditor::modelWindow).filter(now -> now == window.get()).isPresent()) {

@@ -23,7 +23,7 @@ record GlassReckoning(BareColour colour, String words, Optional<Double> passes) 
 
     static GlassReckoning of(GlassLook look, LightLook light, ColourShelf colours) {
         BareColour colour = EaselPainter.bare(look, light, colours);
-        Optional<Spectrum> spectrum = colours.glass(look);
+        Optional<Spectrum> spectrum = colours.passed(look);
         Optional<Appearance> seen = spectrum.map(passed -> Appearance.of(passed, light.behind().light()));
         return new GlassReckoning(colour, seen.map(one -> ColourInWords.of(one.lab())).orElse(""), seen.map(Appearance::transmittance));
     }
