@@ -164,6 +164,10 @@ class GlassBenchTest {
         Screen.settle();
     }
 
+    private static String piecesOf(String glass) {
+        return Arrays.stream(table(ColourWords.Glass_name).getItems()).filter(item -> item.getText(0).equals(glass)).findFirst().orElseThrow().getText(3);
+    }
+
     private static String shownGlass(int number) {
         EaselCanvas easel = easel().orElseThrow();
         ScenePiece shown = easel.scene().orElseThrow().piece(piece(number).getId()).orElseThrow();
@@ -192,11 +196,13 @@ class GlassBenchTest {
             assertEquals("amber", Colourways.glass(piece(3), colourway("Morning")).orElseThrow().getName());
             assertTrue(Colourways.glass(piece(2), colourway("Morning")).isEmpty());
             assertEquals("amber", shownGlass(3));
-            TableItem amber = Arrays.stream(table(ColourWords.Glass_name).getItems()).filter(item -> item.getText(0).equals("amber")).findFirst()
-                    .orElseThrow();
-            assertEquals("2", amber.getText(3));
+            assertEquals("2", piecesOf("amber"));
             assertTrue(open().isDirty());
         });
+        command("saddlebar.ui.colourway.next");
+        Screen.run(() -> assertEquals("", piecesOf("amber"), "the other colourway has none"));
+        command("saddlebar.ui.colourway.next");
+        Screen.run(() -> assertEquals("2", piecesOf("amber")));
         command("org.eclipse.ui.edit.undo");
         Screen.run(() -> {
             assertTrue(Colourways.glass(piece(1), colourway("Morning")).isEmpty());

@@ -173,9 +173,24 @@ public final class GlassView extends ViewPart {
         }
         light.select(StudioPreferences.light().behind().ordinal());
         Optional<OpenCommission> open = desk.commission();
+        easel().ifPresent(this::watch);
         show(lines(open));
         tell();
         open.ifPresent(this::reckon);
+    }
+
+    /** Another colourway has other glass. */
+    private void watch(EaselEditor editor) {
+        String key = GlassView.class.getName() + System.identityHashCode(this);
+        if (editor.easel().getData(key) == null) {
+            editor.easel().setData(key, this);
+            editor.easel().whenLookChanges(() -> {
+                if (!table.getTable().isDisposed() && easel().filter(front -> front == editor).isPresent()) {
+                    show(lines(desk.commission()));
+                    tell();
+                }
+            });
+        }
     }
 
     private List<Line> lines(Optional<OpenCommission> open) {
