@@ -31,6 +31,7 @@ import saddlebar.production.colourway.ColourwayApproval;
 import saddlebar.production.colourway.ColourwayComparison;
 import saddlebar.production.colourway.Colourways;
 import saddlebar.production.colourway.Vidimus;
+import saddlebar.production.colourway.VidimusOrder;
 import saddlebar.production.colourway.VidimusWords;
 import saddlebar.production.light.ColourShelf;
 import saddlebar.production.light.LightBehind;
@@ -139,23 +140,19 @@ public final class ColourwayCommand implements BenchCommand {
         if (out == null) {
             throw common.wrong("picture takes --out PNG.");
         }
-        if (sidePx < Vidimus.LEAST_PX || sidePx > Vidimus.MOST_PX) {
-            throw common.wrong("--side-px takes " + Vidimus.LEAST_PX + " to " + Vidimus.MOST_PX + ", not " + sidePx + ".");
+        if (sidePx < VidimusOrder.LEAST_PX || sidePx > VidimusOrder.MOST_PX) {
+            throw common.wrong("--side-px takes " + VidimusOrder.LEAST_PX + " to " + VidimusOrder.MOST_PX + ", not " + sidePx + ".");
         }
         if (Files.exists(out) && !replace) {
             throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
         }
-        try (CommissionFolder commission = CommissionFolder.open(folder, Access.READ); Vidimus vidimus = new Vidimus(commission)) {
+        try (CommissionFolder commission = CommissionFolder.open(folder, Access.READ); Vidimus vidimus = new Vidimus()) {
             Window window = window(commission);
-            Optional<Colourway> colourway = words.isEmpty()
-                    ? Optional.ofNullable(window.getChosen()).or(() -> window.getColourways().stream().findFirst())
-                    : Optional.of(Colourways.named(window, words.get(0)));
-            LightLook look = LightLook.USUAL.withBehind(light);
-            Work work = common.work(Vidimus.units(window));
-            BufferedImage picture = plain
-                    ? vidimus.picture(window, colourway, look, sidePx, work)
-                    : vidimus.captioned(window, colourway, look, sidePx, VidimusWords.ENGLISH, work);
-            String name = colourway.map(Colourways::name).orElse("");
+            Optional<Colourway> colourway = words.isEmpty() ? Optional.empty() : Optional.of(Colourways.named(window, words.get(0)));
+            VidimusOrder order = VidimusOrder.of(commission.path(), commission.commission(), window, colourway, LightLook.USUAL.withBehind(light), sidePx);
+            Work work = common.work(Vidimus.units(order));
+            BufferedImage picture = plain ? vidimus.picture(order, work) : vidimus.captioned(order, VidimusWords.ENGLISH, work);
+            String name = order.name().orElse("");
             Vidimus.write(picture, out, (window.getName() + " " + name).strip(), replace);
             common.answer(new Shown(out.toString(), window.getName(), name, light.word(), picture.getWidth(), picture.getHeight()),
                     List.of("Wrote " + out + ", " + picture.getWidth() + " x " + picture.getHeight() + " px."));

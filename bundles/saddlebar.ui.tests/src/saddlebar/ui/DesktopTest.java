@@ -85,7 +85,8 @@ class DesktopTest {
               </g>
             </svg>
             """;
-    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
+    private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.GLASS_VIEW,
+            Ids.COLOURWAYS_VIEW, Ids.NEXT_VIEW, Ids.DATES_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
             Ids.MESH_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW};
 
     @RegisterExtension

@@ -12,6 +12,10 @@ public final class Ids {
     public static final String WALL_VIEW = "saddlebar.ui.view.wall";
     public static final String PIECES_VIEW = "saddlebar.ui.view.pieces";
     public static final String LAYERS_VIEW = "saddlebar.ui.view.layers";
+    public static final String GLASS_VIEW = "saddlebar.ui.view.glass";
+    public static final String COLOURWAYS_VIEW = "saddlebar.ui.view.colourways";
+    public static final String NEXT_VIEW = "saddlebar.ui.view.next";
+    public static final String DATES_VIEW = "saddlebar.ui.view.dates";
     public static final String DOTS_VIEW = "saddlebar.ui.view.dots";
     public static final String RECIPE_VIEW = "saddlebar.ui.view.recipe";
     public static final String MESH_VIEW = "saddlebar.ui.view.mesh";
@@ -23,6 +27,7 @@ public final class Ids {
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";
 
     public static final String EASEL_EDITOR = "saddlebar.ui.easel";
+    public static final String SIDE_BY_SIDE_EDITOR = "saddlebar.ui.sideBySide";
     public static final String EASEL_CONTEXT = "saddlebar.ui.context.easel";
     public static final String EASEL_MENU = "saddlebar.ui.menu.easel";
     public static final String WELCOME_EDITOR = "saddlebar.ui.welcome";

@@ -20,6 +20,8 @@ import java.util.stream.Collectors;
 
 import org.junit.jupiter.api.Test;
 
+import saddlebar.ui.colourway.ColourWords;
+
 /** Every word of the desktop is there in both languages, and each language fills the same gaps. */
 class WordsTest {
     private static final Pattern GAP = Pattern.compile("\\{\\d}");
@@ -54,6 +56,7 @@ class WordsTest {
     void bothLanguagesSayTheSameThings() throws IOException {
         assertAlike(read("messages.properties"), read("messages_de.properties"));
         assertAlike(read("plugin.properties"), read("plugin_de.properties"));
+        assertAlike(read("colourway/words.properties"), read("colourway/words_de.properties"));
     }
 
     @Test
@@ -61,12 +64,15 @@ class WordsTest {
         Set<String> keys = Arrays.stream(Messages.class.getFields()).filter(field -> Modifier.isStatic(field.getModifiers())).map(Field::getName)
                 .collect(Collectors.toCollection(TreeSet::new));
         assertEquals(keys, new TreeSet<>(read("messages.properties").stringPropertyNames()));
+        Set<String> colours = Arrays.stream(ColourWords.class.getFields()).filter(field -> Modifier.isStatic(field.getModifiers())).map(Field::getName)
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(colours, new TreeSet<>(read("colourway/words.properties").stringPropertyNames()));
     }
 
     /** Texts with gaps go through NLS.bind, where a lone apostrophe would hide the rest. */
     @Test
     void noApostropheStandsBesideAGap() throws IOException {
-        for (String file : new String[] {"messages.properties", "messages_de.properties"}) {
+        for (String file : new String[] {"messages.properties", "messages_de.properties", "colourway/words.properties", "colourway/words_de.properties"}) {
             Properties words = read(file);
             words.forEach((key, text) -> assertTrue(gaps((String) text).isEmpty() || !((String) text).contains("'"), key + " in " + file));
         }

@@ -3,6 +3,8 @@ package saddlebar.colour.picture;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
+
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -67,6 +69,25 @@ class ColourVisionTest {
         Srgb yellow = Srgb.parse("#d0c040").orElseThrow();
         double still = ColourDifference.ciede2000(ColourVision.DEUTERANOPE.seen(blue).lab(), ColourVision.DEUTERANOPE.seen(yellow).lab());
         assertTrue(still > 40, "still " + still);
+    }
+
+    /**
+     * The rows of the paper's table for full severity (Machado, Oliveira, Fernandes 2009, as ten public transcriptions of it agree), found back from what the
+     * eyes make of gray with a little of one channel more: the rows add up to 1, so gray stays and the rest is the matrix's column.
+     */
+    @ParameterizedTest
+    @CsvSource({"PROTANOPE,0.152286 1.052583 -0.204868 0.114503 0.786281 0.099216 -0.003882 -0.048116 1.051998",
+            "DEUTERANOPE,0.367322 0.860646 -0.227968 0.280085 0.672501 0.047413 -0.011820 0.042940 0.968881",
+            "TRITANOPE,1.255528 -0.076749 -0.178779 -0.078411 0.930809 0.147602 0.004733 0.691367 0.303900"})
+    void asThePaperPrintsThem(ColourVision eye, String printed) {
+        double[] rows = Arrays.stream(printed.split(" ")).mapToDouble(Double::parseDouble).toArray();
+        double more = 0.25;
+        for (int column = 0; column < 3; column++) {
+            Srgb seen = eye.seen(new Srgb(0.5 + (column == 0 ? more : 0), 0.5 + (column == 1 ? more : 0), 0.5 + (column == 2 ? more : 0)));
+            assertEquals(rows[column], (seen.red() - 0.5) / more, 5e-6);
+            assertEquals(rows[3 + column], (seen.green() - 0.5) / more, 5e-6);
+            assertEquals(rows[6 + column], (seen.blue() - 0.5) / more, 5e-6);
+        }
     }
 
     /** Red is dark to those without long-wave cones. */

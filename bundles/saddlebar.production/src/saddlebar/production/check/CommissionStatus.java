@@ -28,8 +28,31 @@ import saddlebar.model.store.CommissionFolder;
  * @param title   the commission's
  * @param windows by name
  * @param next    what can be done next, the most pressing first
+ * @param steps   the same, one for each sentence of {@code next}, for those who say it in other words
  */
-public record CommissionStatus(String title, List<WindowStatus> windows, List<String> next) {
+public record CommissionStatus(String title, List<WindowStatus> windows, List<String> next, List<Step> steps) {
+    /** A kind of next step. */
+    public enum StepKind {
+        FIRST_ARTWORK("Bring the artwork of a first window."), ARTWORK("bring its artwork."), MAKE("make its stencils and sheets."), PRINT(
+                "print its sheets and fuse them to screens (hot press: gloves, hands clear, let it cool before peeling).");
+
+        private final String words;
+
+        StepKind(String words) {
+            this.words = words;
+        }
+    }
+
+    /**
+     * What can be done next.
+     *
+     * @param window its name, empty if it is about none
+     */
+    public record Step(String window, StepKind kind) {
+        String words() {
+            return window.isEmpty() ? kind.words : window + ": " + kind.words;
+        }
+    }
 
     /** A window; its state is that of the piece that is farthest behind. */
     public record WindowStatus(String name, String title, String state, List<LayerStatus> layers, List<PieceStatus> pieces) {
@@ -47,17 +70,18 @@ public record CommissionStatus(String title, List<WindowStatus> windows, List<St
         Commission commission = folder.commission();
         PrintedPieces printed = PrintedPieces.of(folder);
         List<WindowStatus> windows = new ArrayList<>();
-        List<String> next = new ArrayList<>();
+        List<Step> next = new ArrayList<>();
         for (Window window : folder.windows().stream().sorted(Comparator.comparing(Window::getName)).toList()) {
             windows.add(window(window, commission, printed, next));
         }
         if (windows.isEmpty()) {
-            next.add("Bring the artwork of a first window.");
+            next.add(new Step("", StepKind.FIRST_ARTWORK));
         }
-        return new CommissionStatus(commission.getTitle() == null ? "" : commission.getTitle(), windows, next);
+        return new CommissionStatus(commission.getTitle() == null ? "" : commission.getTitle(), windows, next.stream().map(Step::words).toList(),
+                List.copyOf(next));
     }
 
-    private static WindowStatus window(Window window, Commission commission, PrintedPieces printed, List<String> next) {
+    private static WindowStatus window(Window window, Commission commission, PrintedPieces printed, List<Step> next) {
         List<LayerStatus> layers = new ArrayList<>();
         Map<Piece, Map<String, String>> byPiece = new HashMap<>();
         Map<Piece, MakingState> least = new HashMap<>();
@@ -99,11 +123,11 @@ public record CommissionStatus(String title, List<WindowStatus> windows, List<St
         }
         pieces.sort(Comparator.comparingInt(PieceStatus::number));
         if (pieces.isEmpty()) {
-            next.add(window.getName() + ": bring its artwork.");
+            next.add(new Step(window.getName(), StepKind.ARTWORK));
         } else if (toMake) {
-            next.add(window.getName() + ": make its stencils and sheets.");
+            next.add(new Step(window.getName(), StepKind.MAKE));
         } else if (layers.stream().anyMatch(layer -> layer.state().equals(MakingState.ON_SHEET.getLiteral()))) {
-            next.add(window.getName() + ": print its sheets and fuse them to screens (hot press: gloves, hands clear, let it cool before peeling).");
+            next.add(new Step(window.getName(), StepKind.PRINT));
         }
         return new WindowStatus(window.getName(), window.getTitle() == null ? "" : window.getTitle(),
                 (ofWindow == null ? MakingState.DRAWN : ofWindow).getLiteral(), layers, pieces);

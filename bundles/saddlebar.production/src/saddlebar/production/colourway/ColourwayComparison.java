@@ -2,9 +2,11 @@ package saddlebar.production.colourway;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 import saddlebar.colour.Appearance;
 import saddlebar.colour.ColourMatch;
@@ -79,11 +81,12 @@ public record ColourwayComparison(List<PieceDifference> pieces, GlassBill cost, 
     public static ColourwayComparison of(Colourway first, Colourway second, LightBehind light, ColourShelf colours, Prices prices) {
         Window window = first.getWindow();
         List<PieceDifference> pieces = new ArrayList<>();
+        Map<GlassStock, Optional<Lab>> known = new HashMap<>();
+        Function<GlassStock, Optional<Lab>> lab = glass -> known.computeIfAbsent(glass, one -> lab(one, light, colours));
         for (Piece piece : Colourways.pieces(window)) {
             Optional<GlassStock> one = Colourways.glass(piece, first);
             Optional<GlassStock> two = Colourways.glass(piece, second);
-            Optional<Double> difference = one.flatMap(glass -> lab(glass, light, colours))
-                    .flatMap(lab -> two.flatMap(glass -> lab(glass, light, colours)).map(against -> ColourMatch.of(against, lab).deltaE2000()));
+            Optional<Double> difference = one.flatMap(lab).flatMap(seen -> two.flatMap(lab).map(other -> ColourMatch.of(other, seen).deltaE2000()));
             pieces.add(new PieceDifference(piece.getNumber(), piece.getId(), one.map(GlassStock::getName).orElse(""),
                     two.map(GlassStock::getName).orElse(""), difference));
         }
@@ -94,7 +97,7 @@ public record ColourwayComparison(List<PieceDifference> pieces, GlassBill cost, 
     public static Optional<Lab> lab(GlassStock stock, LightBehind light, ColourShelf colours) {
         GlassLook look = WindowSketcher.look(stock);
         boolean known = stock.getColour() != null || !look.sheet().transmittance().isBlank();
-        return known ? colours.glass(look).map(spectrum -> Appearance.of(spectrum, light.light()).lab()) : Optional.empty();
+        return known ? colours.passed(look).map(spectrum -> Appearance.of(spectrum, light.light()).lab()) : Optional.empty();
     }
 
     /** What the glass of a colourway costs at the day's prices. */

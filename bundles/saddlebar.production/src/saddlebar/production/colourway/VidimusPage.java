@@ -11,22 +11,16 @@ import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
-import saddlebar.model.commission.Approval;
 import saddlebar.production.light.BareColour;
-import saddlebar.production.light.LightBehind;
 import saddlebar.production.light.RectMm;
 
 /**
  * Lays a window's picture over its captions. Everything is measured by the picture's own size, so that a large picture has large words.
  *
- * @param colourway empty: the window has none
- * @param approval  if the client has agreed
- * @param keys      its glasses
+ * @param keys its glasses
  */
-record VidimusPage(VidimusWords words, String title, String window, Optional<String> colourway, Optional<Approval> approval, LightBehind light,
-        RectMm bounds, List<Key> keys) {
+record VidimusPage(VidimusWords words, VidimusOrder order, RectMm bounds, List<Key> keys) {
     /** A glass of the window: its colour in this light and how many pieces are of it. */
     record Key(String name, BareColour colour, int pieces) {
     }
@@ -62,7 +56,7 @@ record VidimusPage(VidimusWords words, String title, String window, Optional<Str
             y += line + line / 2;
             pen.setColor(INK);
             pen.setFont(new Font(Font.SANS_SERIF, Font.BOLD, (int) Math.round(1.2 * text)));
-            pen.drawString(fitting(pen, window + (title.isEmpty() ? "" : ", " + title), width - 2 * margin), margin, y);
+            pen.drawString(fitting(pen, order.window() + (order.commission().isEmpty() ? "" : ", " + order.commission()), width - 2 * margin), margin, y);
             pen.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, text));
             for (String caption : captions) {
                 y += line;
@@ -86,9 +80,9 @@ record VidimusPage(VidimusWords words, String title, String window, Optional<Str
     private List<String> captions() {
         List<String> captions = new ArrayList<>();
         String size = put(words.size(), String.valueOf(Math.round(bounds.widthMm())), String.valueOf(Math.round(bounds.heightMm())));
-        captions.add(size + ", " + words.light(light));
-        colourway.ifPresent(name -> captions.add(put(words.colourway(), name) + ", "
-                + approval.map(given -> put(words.approved(), String.valueOf(given.getOn()), given.getBy())).orElse(words.notApproved())));
+        captions.add(size + ", " + words.light(order.light().behind()));
+        order.name().ifPresent(name -> captions.add(put(words.colourway(), name) + ", "
+                + order.approvedOn().map(day -> put(words.approved(), day, order.approvedBy())).orElse(words.notApproved())));
         return captions;
     }
 

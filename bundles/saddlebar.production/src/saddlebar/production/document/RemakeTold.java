@@ -68,7 +68,7 @@ final class RemakeTold {
             }
             layers.add(layer.name());
             Map<String, String> now = new TreeMap<>();
-            flatten("", MakeBook.recipe(layer), now);
+            flatten("", layer.settings(), now);
             Map<String, String> then = new TreeMap<>();
             flatten("", made.get().settings(), then);
             now.forEach((key, value) -> settings.add(new Remake.ThenAndNow(layer.name(), key, then.getOrDefault(key, "\u2013"), value)));

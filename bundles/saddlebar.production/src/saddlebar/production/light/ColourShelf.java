@@ -13,7 +13,7 @@ import saddlebar.colour.Srgb;
 import saddlebar.model.problem.Refusal;
 
 /**
- * The spectra of the glasses and paints that have been looked at, each reckoned once. Where a spectrum was measured it is that one, else a plausible one of
+ * The spectra of the glass and paints that have been looked at, each reckoned once. Where a spectrum was measured it is that one, else a plausible one of
  * the colour; where no glass can have the colour, or what was measured cannot be read, there is none, and the colour alone is shown. Safe for several
  * threads; a first look costs some milliseconds a colour, so ask on a thread of the background.
  */
@@ -26,15 +26,15 @@ public final class ColourShelf {
     private record FilmKey(PaintLook paint, FilmLook film) {
     }
 
-    private final Map<GlassLook, Optional<Spectrum>> glasses = new ConcurrentHashMap<>();
+    private final Map<GlassLook, Optional<Spectrum>> sheets = new ConcurrentHashMap<>();
     private final Map<FilmKey, Optional<PaintFilm>> films = new ConcurrentHashMap<>();
 
     /** What a sheet of it lets through, at its own thickness. */
-    public Optional<Spectrum> glass(GlassLook look) {
-        if (glasses.size() > MOST) {
-            glasses.clear();
+    public Optional<Spectrum> passed(GlassLook look) {
+        if (sheets.size() > MOST) {
+            sheets.clear();
         }
-        return glasses.computeIfAbsent(look, ColourShelf::reckoned);
+        return sheets.computeIfAbsent(look, ColourShelf::reckoned);
     }
 
     /** What a solid of a paint lets through. */

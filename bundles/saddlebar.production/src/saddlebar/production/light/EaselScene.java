@@ -1,5 +1,6 @@
 package saddlebar.production.light;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -54,6 +55,20 @@ public record EaselScene(String name, RectMm bounds, List<Contour> outlines, Lis
     /** The same with proposals. */
     public EaselScene withHints(List<SceneHint> proposed) {
         return new EaselScene(name, bounds, outlines, pieces, layers, problems, colourways, metal, proposed, states);
+    }
+
+    /** The same glass in the colours of a sketch that differs in nothing else; what the sketch does not name keeps its colours. */
+    public EaselScene coloured(WindowSketch sketch) {
+        Map<String, WindowSketch.PieceSketch> known = new HashMap<>();
+        Map<String, WindowSketch.LayerSketch> paints = new HashMap<>();
+        for (WindowSketch.PanelSketch panel : sketch.panels()) {
+            panel.pieces().forEach(piece -> known.put(piece.id(), piece));
+            panel.layers().forEach(layer -> paints.put(layer.id(), layer));
+        }
+        List<ScenePiece> recoloured = pieces.stream().map(piece -> known.containsKey(piece.id()) ? piece.withGlass(known.get(piece.id()).looks()) : piece)
+                .toList();
+        List<SceneLayer> repainted = layers.stream().map(layer -> paints.containsKey(layer.id()) ? layer.painted(paints.get(layer.id())) : layer).toList();
+        return new EaselScene(name, bounds, outlines, recoloured, repainted, problems, sketch.colourways(), metal, states);
     }
 
     public MakingState state(ScenePiece piece) {

@@ -48,7 +48,7 @@ final class GlassTones {
     }
 
     private OverlapColours reckoned(GlassLook look) {
-        Optional<Spectrum> spectrum = shelf.flatMap(colours -> colours.glass(look));
+        Optional<Spectrum> spectrum = shelf.flatMap(colours -> colours.passed(look));
         List<PaintFilm> films = new ArrayList<>();
         for (SceneLayer layer : layers) {
             shelf.flatMap(colours -> colours.film(layer.paint(), layer.film())).ifPresent(films::add);

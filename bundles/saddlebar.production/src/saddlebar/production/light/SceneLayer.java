@@ -38,6 +38,10 @@ public record SceneLayer(String id, String name, PaintLook paint, FilmLook film,
         this(id, name, paint, FilmLook.PLAIN, coverage, finer);
     }
 
+    SceneLayer painted(WindowSketch.LayerSketch as) {
+        return new SceneLayer(id, name, as.paint(), as.film(), coverage, finer);
+    }
+
     /** The picture to show a part with at a scale: the held one where it is fine enough. */
     Coverage coverageFor(RectMm part, double pxPerMm, Work work) {
         double heldPxPerMm = coverage.widthPx() / coverage.area().widthMm();

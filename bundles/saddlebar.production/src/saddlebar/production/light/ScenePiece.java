@@ -30,6 +30,10 @@ public record ScenePiece(String id, String number, Contour contour, double label
         }
     }
 
+    ScenePiece withGlass(List<GlassLook> other) {
+        return new ScenePiece(id, number, contour, labelXMm, labelYMm, labelRadiusMm, other);
+    }
+
     /** The glass in a colourway; the first colourway's where the piece knows no other. */
     public GlassLook glass(int colourway) {
         return glass.get(colourway < glass.size() ? colourway : 0);

@@ -88,6 +88,23 @@ public record WindowSketch(String id, String name, List<PanelSketch> panels, Lis
         }
     }
 
+    /** The same without its colours: equal for two sketches that differ in nothing but glass, colourways and paint. */
+    public WindowSketch uncoloured() {
+        List<PanelSketch> bare = panels.stream().map(panel -> new PanelSketch(panel.xMm, panel.yMm, panel.outline, panel.art, panel.cutline, panel.lead,
+                panel.gapMm, panel.coverMm, panel.pieces.stream().map(WindowSketch::uncoloured).toList(),
+                panel.layers.stream().map(WindowSketch::uncoloured).toList())).toList();
+        return new WindowSketch(id, name, bare, List.of(""));
+    }
+
+    private static PieceSketch uncoloured(PieceSketch piece) {
+        return new PieceSketch(piece.id, piece.number, piece.face, piece.glass, piece.labelXMm, piece.labelYMm, piece.inradiusMm,
+                List.of(GlassLook.UNCHOSEN));
+    }
+
+    private static LayerSketch uncoloured(LayerSketch layer) {
+        return new LayerSketch(layer.id, layer.name, layer.artLayer, new PaintLook(0, 0, 0), layer.codeValues, layer.toneFrom, layer.toneTo);
+    }
+
     public WindowSketch {
         Objects.requireNonNull(id, "id");
         Objects.requireNonNull(name, "name");

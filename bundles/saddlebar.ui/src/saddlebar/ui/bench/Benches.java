@@ -23,7 +23,8 @@ public final class Benches {
         IPlaceholderFolderLayout beside = layout.createPlaceholderFolder("beside", IPageLayout.RIGHT, 0.5f, layout.getEditorArea());
         beside.addPlaceholder(Ids.DOCUMENTS_VIEW);
         beside.addPlaceholder(Ids.STOCK_VIEW);
-        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
+        for (String view : new String[] {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.GLASS_VIEW,
+                Ids.COLOURWAYS_VIEW, Ids.NEXT_VIEW, Ids.DATES_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
                 Ids.MESH_VIEW, Ids.STOCK_VIEW, Ids.DOCUMENTS_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW}) {
             layout.addShowViewShortcut(view);
         }

@@ -6,7 +6,7 @@ import org.eclipse.ui.IPerspectiveFactory;
 
 import saddlebar.ui.Ids;
 
-/** One window: the Easel, its pieces, its layers, its problems. */
+/** One window: the Easel, its pieces and layers, its glass and colourways, its problems. */
 public final class DrawingBench implements IPerspectiveFactory {
     @Override
     public void createInitialLayout(IPageLayout layout) {
@@ -14,5 +14,8 @@ public final class DrawingBench implements IPerspectiveFactory {
         IFolderLayout right = layout.createFolder("right", IPageLayout.RIGHT, 0.6f, layout.getEditorArea());
         right.addView(Ids.PIECES_VIEW);
         right.addView(Ids.LAYERS_VIEW);
+        IFolderLayout glass = layout.createFolder("glass", IPageLayout.BOTTOM, 0.45f, "right");
+        glass.addView(Ids.GLASS_VIEW);
+        glass.addView(Ids.COLOURWAYS_VIEW);
     }
 }

@@ -1,7 +1,10 @@
 package saddlebar.ui.bench;
 
 import java.io.IOException;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 
@@ -31,6 +34,7 @@ import org.eclipse.ui.part.EditorPart;
 
 import saddlebar.model.commission.Colourway;
 import saddlebar.model.commission.DesignLayer;
+import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
 import saddlebar.production.light.PlacedMend;
@@ -62,6 +66,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     private final Runnable onStates = this::showStates;
     private Job reading;
     private WindowSketch shown;
+    private boolean whole;
     private final IPreferenceStore preferences = StudioPreferences.store();
     private final IPropertyChangeListener onPreferences = event -> applyPreferences();
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
@@ -157,8 +162,26 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     }
 
     /** The commission of this window, if it lies open. */
-    Optional<OpenCommission> ours() {
+    public Optional<OpenCommission> ours() {
         return desk.commission().filter(commission -> commission.path().equals(input.commission()));
+    }
+
+    /** The model's pieces of the window by their ids. */
+    Map<String, Piece> pieces() {
+        Map<String, Piece> pieces = new HashMap<>();
+        modelWindow().ifPresent(window -> window.getPanels().forEach(panel -> panel.getPieces().forEach(piece -> pieces.put(piece.getId(), piece))));
+        return pieces;
+    }
+
+    /** The chosen pieces that have been made, in the model. */
+    public List<Piece> chosenPieces() {
+        Map<String, Piece> known = pieces();
+        return easel.allChosen().stream().map(piece -> known.get(piece.id())).filter(Objects::nonNull).toList();
+    }
+
+    /** The window in the model, if its commission lies open. */
+    public Optional<Window> modelWindow() {
+        return ours().flatMap(commission -> commission.window(input.windowName()));
     }
 
     /** The model's layer of an id, if the window has it. */
@@ -193,13 +216,21 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
             }
             nameAfter(window.get());
             WindowSketch sketch = new WindowSketcher(commission.get().path(), commission.get().commission()).sketch(window.get());
-            if (!sketch.equals(shown)) {
+            if (onlyOtherColours(sketch)) {
+                shown = sketch;
+                easel.scene().ifPresent(scene -> easel.show(scene.coloured(sketch)));
+            } else if (!sketch.equals(shown)) {
                 startReading(commission.get(), sketch, chosenColourway(window.get()));
             }
         } catch (Refusal e) {
             easel.clear();
             easel.say(e.getMessage());
         }
+    }
+
+    /** Then the artwork need not be read again. */
+    private boolean onlyOtherColours(WindowSketch sketch) {
+        return shown != null && whole && !sketch.equals(shown) && sketch.uncoloured().equals(shown.uncoloured());
     }
 
     private void nameAfter(Window window) {
@@ -216,6 +247,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         stopReading();
         boolean first = shown == null;
         shown = sketch;
+        whole = false;
         if (easel.scene().isEmpty()) {
             easel.say(Messages.Easel_reading);
         }
@@ -228,10 +260,10 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     private void readScene(SceneReader reader, WindowSketch sketch, IProgressMonitor monitor, Optional<Integer> colourway) throws CoreException {
         try {
             SubMonitor progress = SubMonitor.convert(monitor, (int) Math.max(1, SceneReader.units(sketch)));
-            EaselScene whole = reader.read(sketch, new MonitorWork(progress), soFar -> inScreenThread(() -> show(sketch, soFar, colourway)));
+            EaselScene read = reader.read(sketch, new MonitorWork(progress), soFar -> inScreenThread(() -> show(sketch, soFar, colourway)));
             inScreenThread(() -> {
-                show(sketch, whole, Optional.empty());
-                told(sketch, whole, reader.mends());
+                show(sketch, read, Optional.empty());
+                told(sketch, read, reader.mends());
             });
         } catch (CancellationException e) {
             throw new OperationCanceledException();
@@ -275,6 +307,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
 
     private void told(WindowSketch sketch, EaselScene scene, List<PlacedMend> mends) {
         if (sketch == shown) {
+            whole = true;
             getSite().getService(ProblemBoard.class).put(input.windowName(), ProblemBoard.of(input.windowName(), scene.problems()), mends);
         }
     }

@@ -32,7 +32,8 @@ final class EaselSelection implements ISelectionProvider, ISelectionListener {
     }
 
     void chosenOnEasel(Optional<ScenePiece> piece) {
-        setSelection(piece.map(chosen -> new StructuredSelection(thing(chosen))).orElseGet(this::window));
+        List<Object> things = editor.easel().allChosen().stream().map(this::thing).toList();
+        setSelection(piece.isPresent() && !things.isEmpty() ? new StructuredSelection(things) : window());
     }
 
     /** The commission has been read anew: what was chosen is of yesterday's model. */
@@ -65,7 +66,8 @@ final class EaselSelection implements ISelectionProvider, ISelectionListener {
         EaselCanvas easel = editor.easel();
         Object first = structured.getFirstElement();
         if (first instanceof Piece piece && belongsHere(piece)) {
-            easel.choose(Optional.of(piece.getId()), true);
+            easel.chooseAll(((List<?>) structured.toList()).stream().filter(Piece.class::isInstance).map(Piece.class::cast).filter(this::belongsHere)
+                    .map(Piece::getId).toList(), true);
         } else if (first instanceof DrawnPiece drawn && drawn.windowName().equals(editor.window().windowName())) {
             easel.choose(Optional.of(drawn.piece().id()), true);
         } else if (first instanceof PlacedProblem problem && problem.windowName().equals(editor.window().windowName())) {

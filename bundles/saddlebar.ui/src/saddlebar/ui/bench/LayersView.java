@@ -11,6 +11,7 @@ import org.eclipse.jface.viewers.CheckStateChangedEvent;
 import org.eclipse.jface.viewers.CheckboxTableViewer;
 import org.eclipse.jface.viewers.ColumnLabelProvider;
 import org.eclipse.jface.viewers.ICheckStateProvider;
+import org.eclipse.jface.viewers.StructuredSelection;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.widgets.Combo;
 import org.eclipse.swt.widgets.Composite;
@@ -39,6 +40,7 @@ public final class LayersView extends ViewPart {
     private Combo colourway;
     private CheckboxTableViewer table;
     private SelectionOf selection;
+    private LayerPaint paint;
     private StateBoard states;
     private final Runnable onStates = () -> table.refresh();
     private EaselFollower follower;
@@ -71,6 +73,8 @@ public final class LayersView extends ViewPart {
                         .map(paint -> paint.getName()).orElse(Messages.State_noPaint)));
         columns.add(Messages.Property_state, 1, MakingWords.of(MakingState.ON_SHEET), ColumnLabelProvider.createTextProvider(line -> ((Line) line).made
                 .map(layer -> MakingWords.of(states.states().of(layer))).orElse("")));
+        paint = new LayerPaint(body, getSite());
+        table.addSelectionChangedListener(event -> paint.show(chosenLayer()));
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.setCheckStateProvider(new ICheckStateProvider() {
             @Override
@@ -96,6 +100,10 @@ public final class LayersView extends ViewPart {
         follow(follower.front());
     }
 
+    private Optional<DesignLayer> chosenLayer() {
+        return table.getStructuredSelection().getFirstElement() instanceof Line line ? line.made : Optional.empty();
+    }
+
     private Optional<EaselCanvas> easel() {
         return follower == null ? Optional.empty() : follower.front().map(EaselEditor::easel);
     }
@@ -116,7 +124,12 @@ public final class LayersView extends ViewPart {
             showLook(easel.easel());
         });
         colourway.setEnabled(colourway.getItemCount() > 1);
-        table.setInput(editor.map(LayersView::lines).orElse(List.of()));
+        Optional<String> before = chosenLayer().map(DesignLayer::getId);
+        List<Line> lines = editor.map(LayersView::lines).orElse(List.of());
+        table.setInput(lines);
+        before.flatMap(id -> lines.stream().filter(line -> line.shown.id().equals(id)).findFirst())
+                .ifPresent(line -> table.setSelection(new StructuredSelection(line)));
+        paint.show(chosenLayer());
         setContentDescription(scene.isEmpty() || scene.get().layers().isEmpty() ? Messages.Layers_none : "");
     }
 

@@ -2,8 +2,11 @@ package saddlebar.ui.bench;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 
 import org.eclipse.jface.action.Action;
 import org.eclipse.jface.action.IMenuManager;
@@ -38,6 +41,7 @@ import saddlebar.ui.desk.SelectionOf;
 import saddlebar.production.light.GlassLook;
 import saddlebar.production.light.RectMm;
 import saddlebar.production.light.ScenePiece;
+import saddlebar.ui.easel.EaselCanvas;
 import saddlebar.ui.properties.PropertiesPage;
 import saddlebar.ui.tree.MakingWords;
 import saddlebar.ui.tree.StateBoard;
@@ -52,6 +56,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     private LineSelection selection;
     private EaselFollower follower;
     private boolean following;
+    private int shownColourway;
     private StateBoard states;
     private final Runnable onStates = () -> table.refresh();
     private CommissionDesk desk;
@@ -66,7 +71,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     public void createPartControl(Composite parent) {
         states = getSite().getService(StateBoard.class);
         Composite frame = new Composite(parent, SWT.NONE);
-        table = new TableViewer(frame, SWT.SINGLE | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
+        table = new TableViewer(frame, SWT.MULTI | SWT.FULL_SELECTION | SWT.V_SCROLL | SWT.H_SCROLL);
         table.getTable().setHeaderVisible(true);
         TableColumnLayout layout = new TableColumnLayout();
         frame.setLayout(layout);
@@ -184,32 +189,55 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
         if (table.getTable().isDisposed()) {
             return;
         }
+        editor.ifPresent(this::watch);
         List<Line> lines = editor.map(PiecesView::lines).orElse(List.of());
         table.setInput(lines);
         setContentDescription(lines.isEmpty() ? Messages.Pieces_none : NLS.bind(Messages.Pieces_count, lines.size()));
-        editor.flatMap(easel -> easel.easel().chosen()).ifPresent(this::mark);
+        editor.ifPresent(easel -> mark(easel.easel().allChosen()));
+    }
+
+    /** Another colourway shows other glass. */
+    private void watch(EaselEditor editor) {
+        EaselCanvas easel = editor.easel();
+        shownColourway = easel.look().colourway();
+        String key = PiecesView.class.getName() + System.identityHashCode(this);
+        if (easel.getData(key) == null) {
+            easel.setData(key, this);
+            easel.whenLookChanges(() -> {
+                if (!table.getTable().isDisposed() && follower.front().filter(front -> front == editor).isPresent()
+                        && easel.look().colourway() != shownColourway) {
+                    follow(follower.front());
+                }
+            });
+        }
     }
 
     private static List<Line> lines(EaselEditor editor) {
         int colourway = editor.easel().look().colourway();
+        Map<String, Piece> known = editor.pieces();
         return editor.easel().scene().stream().flatMap(scene -> scene.pieces().stream()).map(piece -> {
-            Optional<Piece> made = editor.ours().flatMap(open -> open.piece(editor.window().windowName(), piece.id()));
+            Optional<Piece> made = Optional.ofNullable(known.get(piece.id()));
             Object thing = made.isPresent() ? made.get() : new DrawnPiece(editor.window().windowName(), piece);
             return new Line(piece, made, piece.glass(colourway), thing);
         }).toList();
     }
 
     private void chosenHere() {
-        if (!following && !selection.choosesNone() && table.getStructuredSelection().getFirstElement() instanceof Line line) {
-            follower.front().ifPresent(editor -> editor.easel().choose(Optional.of(line.shown.id()), true));
+        List<?> chosen = table.getStructuredSelection().toList();
+        if (!following && !selection.choosesNone() && !chosen.isEmpty()) {
+            follower.front().ifPresent(editor -> editor.easel().chooseAll(chosen.stream().map(line -> ((Line) line).shown.id()).toList(), true));
         }
     }
 
-    private void mark(ScenePiece piece) {
+    private void mark(List<ScenePiece> pieces) {
+        if (pieces.isEmpty()) {
+            return;
+        }
         following = true;
         try {
-            ((List<?>) table.getInput()).stream().map(Line.class::cast).filter(line -> line.shown.id().equals(piece.id())).findFirst()
-                    .ifPresent(line -> table.setSelection(new StructuredSelection(line), true));
+            Set<String> ids = pieces.stream().map(ScenePiece::id).collect(Collectors.toSet());
+            List<Line> lines = ((List<?>) table.getInput()).stream().map(Line.class::cast).filter(line -> ids.contains(line.shown.id())).toList();
+            table.setSelection(new StructuredSelection(lines), true);
         } finally {
             following = false;
         }
@@ -218,7 +246,7 @@ public final class PiecesView extends ViewPart implements ISelectionListener {
     @Override
     public void selectionChanged(IWorkbenchPart part, ISelection selection) {
         if (part != this && selection instanceof IStructuredSelection) {
-            follower.front().flatMap(editor -> editor.easel().chosen()).ifPresent(this::mark);
+            follower.front().ifPresent(editor -> mark(editor.easel().allChosen()));
         }
     }
 

@@ -7,11 +7,14 @@ import java.util.Optional;
 
 import org.eclipse.jface.layout.GridDataFactory;
 import org.eclipse.jface.layout.GridLayoutFactory;
+import org.eclipse.jface.preference.IPreferenceStore;
+import org.eclipse.jface.util.IPropertyChangeListener;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.custom.ScrolledComposite;
 import org.eclipse.swt.layout.RowLayout;
 import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
+import org.eclipse.swt.widgets.Display;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.ui.part.ViewPart;
 
@@ -23,6 +26,7 @@ import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.FileDrop;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.production.light.LightLook;
 import saddlebar.production.light.WindowSketch;
 import saddlebar.production.light.WindowSketcher;
 import saddlebar.ui.tree.NodeWords;
@@ -36,6 +40,9 @@ public final class WallView extends ViewPart {
     private Composite wall;
     private StateBoard states;
     private final Runnable onStates = this::describeAll;
+    private final IPreferenceStore preferences = StudioPreferences.store();
+    private final IPropertyChangeListener onPreferences = event -> Display.getDefault().asyncExec(this::relight);
+    private LightLook light = StudioPreferences.light();
     private final Map<String, WallPicture> pictures = new LinkedHashMap<>();
     private final Map<String, WindowSketch> sketches = new LinkedHashMap<>();
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
@@ -72,6 +79,7 @@ public final class WallView extends ViewPart {
         new FileDrop(getSite().getWorkbenchWindow()).on(wall);
         states = getSite().getService(StateBoard.class);
         states.addListener(onStates);
+        preferences.addPropertyChangeListener(onPreferences);
         desk.addListener(onDesk);
         desk.commission().ifPresentOrElse(this::hang, this::takeDown);
     }
@@ -156,13 +164,23 @@ public final class WallView extends ViewPart {
                 WindowSketch sketch = new WindowSketcher(commission.path(), commission.commission()).sketch(window.get());
                 if (!sketch.equals(sketches.put(name, sketch))) {
                     int colourway = window.get().getChosen() == null ? 0 : Math.max(0, window.get().getColourways().indexOf(window.get().getChosen()));
-                    picture.paint(commission.shelf(), commission.colours(), sketch, colourway, StudioPreferences.light());
+                    picture.paint(commission.shelf(), commission.colours(), sketch, colourway, light);
                 }
             }
         } catch (Refusal e) {
             picture.setToolTipText(e.getMessage());
         }
         describe(picture, words(), name);
+    }
+
+    /** Another light stands behind all windows. */
+    private void relight() {
+        LightLook now = StudioPreferences.light();
+        if (!wall.isDisposed() && !now.equals(light)) {
+            light = now;
+            sketches.clear();
+            desk.commission().ifPresent(this::refresh);
+        }
     }
 
     private NodeWords words() {
@@ -196,6 +214,7 @@ public final class WallView extends ViewPart {
         if (desk != null) {
             desk.removeListener(onDesk);
             states.removeListener(onStates);
+            preferences.removePropertyChangeListener(onPreferences);
         }
         super.dispose();
     }

@@ -64,7 +64,7 @@ public final class EaselCanvas extends Canvas {
     private volatile long edition;
     private TileKey standIn = new TileKey(-1, 1, 0, 0);
     private ScreenTile backdrop;
-    private Optional<String> chosenPiece = Optional.empty();
+    private final ChosenPieces chosen = new ChosenPieces();
     private Optional<PlaceMm> markedPlace = Optional.empty();
     private Optional<RulerScale.Unit> ruler = Optional.of(RulerScale.Unit.MM);
     private double screenDpi = 96;
@@ -127,7 +127,7 @@ public final class EaselCanvas extends Canvas {
     public void show(EaselScene newScene) {
         boolean another = scene.isEmpty() || !scene.get().bounds().equals(newScene.bounds());
         scene = Optional.of(newScene);
-        chosenPiece = chosenPiece.filter(id -> newScene.piece(id).isPresent());
+        chosen.keep(id -> newScene.piece(id).isPresent());
         if (another) {
             standIn = new TileKey(-1, 1, 0, 0);
         }
@@ -142,7 +142,7 @@ public final class EaselCanvas extends Canvas {
     /** Takes the window off. */
     public void clear() {
         scene = Optional.empty();
-        chosenPiece = Optional.empty();
+        chosen.choose(Optional.empty());
         standIn = new TileKey(-1, 1, 0, 0);
         newEdition();
         viewChanged();
@@ -233,6 +233,11 @@ public final class EaselCanvas extends Canvas {
         });
     }
 
+    /** Whether the whole window is shown, and stays so when there is more or less room. */
+    public boolean isFitted() {
+        return fitted;
+    }
+
     public void showTrueSize() {
         look(view.scaled(Viewport.trueSizePtPerMm(screenDpi)));
     }
@@ -283,16 +288,25 @@ public final class EaselCanvas extends Canvas {
 
     // ---- which piece is chosen
 
+    /** The piece that is looked at. */
     public Optional<ScenePiece> chosen() {
-        return chosenPiece.flatMap(id -> scene.flatMap(shown -> shown.piece(id)));
+        return chosen.first().flatMap(id -> scene.flatMap(shown -> shown.piece(id)));
+    }
+
+    /** All chosen pieces, the one that is looked at first. */
+    public List<ScenePiece> allChosen() {
+        return scene.map(shown -> chosen.all().stream().flatMap(id -> shown.piece(id).stream()).toList()).orElse(List.of());
     }
 
     /** Chooses a piece, or none, from outside; listeners are not told. */
     public void choose(Optional<String> pieceId, boolean bringIntoView) {
-        Optional<String> known = pieceId.filter(id -> scene.flatMap(shown -> shown.piece(id)).isPresent());
+        chooseAll(pieceId.stream().toList(), bringIntoView);
+    }
+
+    /** Chooses several pieces from outside, the one to be looked at first; listeners are not told. */
+    public void chooseAll(List<String> pieceIds, boolean bringIntoView) {
         markedPlace = Optional.empty();
-        if (!known.equals(chosenPiece)) {
-            chosenPiece = known;
+        if (chosen.chooseAll(pieceIds.stream().filter(id -> scene.flatMap(shown -> shown.piece(id)).isPresent()).toList())) {
             access.chosen();
             redraw();
         }
@@ -320,6 +334,14 @@ public final class EaselCanvas extends Canvas {
     public void chooseHere(Optional<ScenePiece> piece, boolean bringIntoView) {
         choose(piece.map(ScenePiece::id), bringIntoView);
         choiceListeners.forEach(listener -> listener.accept(piece));
+    }
+
+    /** Takes a piece to the chosen ones or away from them; listeners are told. */
+    void turnHere(ScenePiece piece) {
+        chosen.turn(piece.id());
+        access.chosen();
+        redraw();
+        choiceListeners.forEach(listener -> listener.accept(chosen()));
     }
 
     // ---- painting
@@ -383,7 +405,7 @@ public final class EaselCanvas extends Canvas {
             TileGrid grid = TileGrid.of(view, edition);
             gc.setClipping(edge, edge, all.width - edge, all.height - edge);
             paintGlass(gc, grid, edge);
-            chosen().ifPresent(piece -> selectionPainter.paint(gc, piece, grid, edge));
+            allChosen().forEach(piece -> selectionPainter.paint(gc, piece, grid, edge));
             markedPlace.ifPresent(place -> selectionPainter.ring(gc, place, grid, edge));
             if (look.shows(EaselLook.Overlay.STATES)) {
                 legend.paint(gc, all, scene.get(), getMonitor().getZoom());

@@ -74,7 +74,12 @@ final class EaselGestures {
 
     private void release(MouseEvent event) {
         if (pressed && !dragging && event.button == 1) {
-            easel.chooseHere(pieceAt(event.x, event.y), false);
+            Optional<ScenePiece> under = pieceAt(event.x, event.y);
+            if ((event.stateMask & SWT.MOD1) != 0) {
+                under.ifPresent(easel::turnHere);
+            } else {
+                easel.chooseHere(under, false);
+            }
         }
         pressed = false;
         dragging = false;

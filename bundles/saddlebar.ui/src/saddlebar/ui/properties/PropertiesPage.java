@@ -1,5 +1,12 @@
 package saddlebar.ui.properties;
 
+import java.util.ArrayList;
+import java.util.List;
+
+import org.eclipse.jface.viewers.ISelection;
+import org.eclipse.jface.viewers.IStructuredSelection;
+import org.eclipse.jface.viewers.StructuredSelection;
+import org.eclipse.ui.IWorkbenchPart;
 import org.eclipse.ui.views.properties.IPropertySheetPage;
 import org.eclipse.ui.views.properties.tabbed.ITabbedPropertySheetPageContributor;
 import org.eclipse.ui.views.properties.tabbed.TabbedPropertySheetPage;
@@ -18,6 +25,20 @@ public final class PropertiesPage {
             return null;
         }
         ITabbedPropertySheetPageContributor contributor = () -> CONTRIBUTOR;
-        return adapter.cast(new TabbedPropertySheetPage(contributor));
+        return adapter.cast(new TabbedPropertySheetPage(contributor) {
+            @Override
+            public void selectionChanged(IWorkbenchPart from, ISelection selection) {
+                super.selectionChanged(from, told(selection));
+            }
+        });
+    }
+
+    /** One thing as it is; none or several as one, so that the page has words for them in our languages. */
+    private static ISelection told(ISelection selection) {
+        List<Object> things = new ArrayList<>();
+        if (selection instanceof IStructuredSelection structured) {
+            structured.forEach(things::add);
+        }
+        return things.size() == 1 ? selection : new StructuredSelection(new ChosenThings(things));
     }
 }

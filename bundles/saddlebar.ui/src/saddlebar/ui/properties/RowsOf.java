@@ -40,6 +40,7 @@ import saddlebar.production.pieces.PieceNumbering;
 import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.bench.DrawnPiece;
+import saddlebar.ui.colourway.ColourWords;
 import saddlebar.ui.desk.Edits;
 import saddlebar.ui.tree.MakingStates;
 import saddlebar.ui.tree.MakingWords;
@@ -103,7 +104,25 @@ public final class RowsOf {
                     Row.fact(Messages.Property_area, lengths.area(drawn.piece().contour().areaMm2())),
                     Row.fact(Messages.Property_state, Messages.State_notMade));
         }
+        if (thing instanceof ChosenThings chosen) {
+            return several(chosen.things());
+        }
         return thing instanceof Named named ? named(named) : List.of();
+    }
+
+    private List<Row> several(List<Object> things) {
+        if (things.isEmpty()) {
+            return List.of(Row.fact(ColourWords.Chosen_label, ColourWords.Chosen_none));
+        }
+        List<Row> rows = new ArrayList<>();
+        rows.add(Row.fact(ColourWords.Chosen_label, NLS.bind(ColourWords.Chosen_many, things.size())));
+        List<Piece> pieces = things.stream().filter(Piece.class::isInstance).map(Piece.class::cast).toList();
+        if (pieces.size() == things.size()) {
+            rows.add(Row.fact(Messages.Property_pieces, pieces.stream().map(Piece::getNumber).sorted().map(String::valueOf)
+                    .collect(Collectors.joining(Messages.List_comma))));
+            rows.add(Row.fact(Messages.Property_area, lengths.area(pieces.stream().mapToDouble(Piece::getNetAreaMm2).sum())));
+        }
+        return rows;
     }
 
     /** How it is made and what has been made of it. */
