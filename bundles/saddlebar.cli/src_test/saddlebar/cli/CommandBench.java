@@ -48,8 +48,8 @@ final class CommandBench {
                 new BringCommand(new Bringing(readers, making)), new MakeCommand(making), new CheckCommand(new Checking(making, methods)),
                 new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes),
                 new ToneCommand(readers, methods, processes), new PrinterCommand(readers, methods), new FireCommand(), new KilnCommand(),
-                new ColourCommand(), new ColourwayCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(), new OpeningCommand(),
-                new JoinCommand(), new ExposedCommand(), new RecordCommand());
+                new ColourCommand(), new ColourwayCommand(), new RecipeCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(),
+                new OpeningCommand(), new JoinCommand(), new ExposedCommand(), new RecordCommand());
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */
