@@ -34,10 +34,11 @@ import saddlebar.ui.desk.OpenCommission;
 public final class RecipeView extends ViewPart implements LayerPart {
     private static final int LEAST_WIDTH_PT = 480;
     private static final RecipeField[] DOTS = {RecipeField.METHOD, RecipeField.RULING, RecipeField.ANGLE, RecipeField.DOT, RecipeField.DOT_SIZE,
-            RecipeField.FILTER, RecipeField.PIXELS};
+            RecipeField.FILTER, RecipeField.COURSE, RecipeField.COURSE_LAYER, RecipeField.NOISE_SIDE, RecipeField.CLUMP, RecipeField.SUPERCELL,
+            RecipeField.PIXELS};
     private static final RecipeField[] TONE = {RecipeField.TONE, RecipeField.FROM, RecipeField.TO, RecipeField.LEAST, RecipeField.MOST, RecipeField.ENDS};
     private static final RecipeField[] STENCIL = {RecipeField.PROCESS, RecipeField.MIRROR};
-    private static final RecipeField[] LIMITS = {RecipeField.OPENING, RecipeField.BRIDGE};
+    private static final RecipeField[] LIMITS = {RecipeField.OPENING, RecipeField.BRIDGE, RecipeField.TRAP};
 
     private final List<FieldRow> rows = new ArrayList<>();
     private final ExecutorService thread = Background.thread("saddlebar mesh of the recipe");
