@@ -11,6 +11,9 @@ import saddlebar.ui.screening.PreviewRoom;
 
 /** Places of a preview that are too narrow for the mesh, as proposals to widen them. */
 public final class NarrowPlaces {
+    /** Near the part's edge dots are cut off, which makes them look narrow. */
+    private static final double EDGE_MM = 1;
+
     private NarrowPlaces() {
     }
 
@@ -38,10 +41,19 @@ public final class NarrowPlaces {
     }
 
     private static void add(List<Mending.Step> steps, double widthMm, PreviewRoom.Preview preview, List<Proposal> found) {
+        double acrossMm = preview.bits().widthPx() / preview.bits().pxPerMm();
+        double downMm = preview.bits().heightPx() / preview.bits().pxPerMm();
         for (Mending.Step step : steps) {
+            if (nearEdge(step.at().xMm(), acrossMm) || nearEdge(step.at().yMm(), downMm)) {
+                continue;
+            }
             PlaceMm at = new PlaceMm(round(preview.leftMm() + step.at().xMm()), round(preview.topMm() + step.at().yMm()));
             found.add(new Proposal(step.kind().equals(Mending.THICKEN), at, widthMm, step.px()));
         }
+    }
+
+    private static boolean nearEdge(double mm, double sideMm) {
+        return mm < EDGE_MM || mm > sideMm - EDGE_MM;
     }
 
     /** A hundredth of a mm is less than a px at any resolution that a place is looked for with. */

@@ -54,6 +54,7 @@ public final class QualityView extends ViewPart implements LayerPart {
     private final NewestWins<Asked> runs = new NewestWins<>(thread, this::measure);
     private CommissionDesk desk;
     private ChosenLayer chosen;
+    private Optional<DesignLayer> layer = Optional.empty();
     private Display display;
     private Composite body;
     private Label facts;
@@ -83,7 +84,7 @@ public final class QualityView extends ViewPart implements LayerPart {
         table = table(halves);
         halves.setWeights(3, 2);
         desk = getSite().getService(CommissionDesk.class);
-        chosen = new ChosenLayer(getSite().getPage(), desk, layer -> show());
+        chosen = new ChosenLayer(getSite().getPage(), desk, this::follow);
     }
 
     private static TableViewer table(Composite parent) {
@@ -114,6 +115,11 @@ public final class QualityView extends ViewPart implements LayerPart {
         } else {
             facts.setText(ScreenWords.Quality_wrongDistance);
         }
+    }
+
+    private void follow(Optional<DesignLayer> next) {
+        layer = next;
+        show();
     }
 
     private void show() {
@@ -181,7 +187,7 @@ public final class QualityView extends ViewPart implements LayerPart {
 
     @Override
     public Optional<DesignLayer> layer() {
-        return chosen == null ? Optional.empty() : chosen.layer();
+        return layer;
     }
 
     @Override

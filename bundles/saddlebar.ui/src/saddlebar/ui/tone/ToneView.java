@@ -74,6 +74,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
     private final PreviewRoom room = new PreviewRoom();
     private CommissionDesk desk;
     private ChosenLayer chosen;
+    private Optional<DesignLayer> layer = Optional.empty();
     private Display display;
     private Label facts;
     private CurveCanvas canvas;
@@ -95,7 +96,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
         panel = new TonePanel(halves, this);
         halves.setWeights(5, 6);
         desk = getSite().getService(CommissionDesk.class);
-        chosen = new ChosenLayer(getSite().getPage(), desk, layer -> show());
+        chosen = new ChosenLayer(getSite().getPage(), desk, this::follow);
     }
 
     private Optional<StencilRecipe> recipe() {
@@ -108,6 +109,14 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
 
     private Optional<Studio> studio() {
         return desk.commission().map(open -> open.commission().getStudio());
+    }
+
+    private void follow(Optional<DesignLayer> next) {
+        if (!next.equals(layer)) {
+            typed = Optional.empty();
+        }
+        layer = next;
+        show();
     }
 
     private void show() {
@@ -301,7 +310,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
 
     @Override
     public Optional<DesignLayer> layer() {
-        return chosen == null ? Optional.empty() : chosen.layer();
+        return layer;
     }
 
     @Override
