@@ -27,7 +27,7 @@ final class QualityCanvas extends Canvas {
     private static final double MOST_PER_MM = 8;
     private static final int LEFT_PT = 40;
     private static final int TOP_PT = 20;
-    private static final List<Double> SHOWN = List.of(0.05, 0.25, 0.5, 0.75, 0.95);
+    static final List<Double> SHOWN = List.of(0.05, 0.25, 0.5, 0.75, 0.95);
     private static final List<Color> LINES = List.of(new Color(0, 114, 178), new Color(213, 94, 0), new Color(0, 158, 115), new Color(204, 121, 167),
             new Color(86, 180, 233));
 

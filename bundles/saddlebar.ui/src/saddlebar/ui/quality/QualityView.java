@@ -1,6 +1,8 @@
 package saddlebar.ui.quality;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -152,20 +154,35 @@ public final class QualityView extends ViewPart implements LayerPart {
         return recipe.lineCourse() instanceof LineCourse.Artwork ? recipe.withCourse("straight") : recipe;
     }
 
-    /** On its own thread. */
+    /** On its own thread; tones are shown as they come, those of the spectra first. */
     private void measure(Asked wanted, Work work) {
-        try {
-            QualityRun made = QualityRun.of(ScreeningMethods.ownMethods().method(wanted.recipe().method()), wanted.recipe(), QualityRun.TONES,
-                    wanted.distanceM(), work);
+        List<Double> order = new ArrayList<>(QualityCanvas.SHOWN);
+        QualityRun.TONES.stream().filter(tone -> !order.contains(tone)).forEach(order::add);
+        List<PatchQuality> patches = new ArrayList<>();
+        for (double tone : order) {
+            QualityRun one = one(wanted, tone, work);
+            patches.addAll(one.patches());
+            patches.sort(Comparator.comparingDouble(PatchQuality::asked));
+            QualityRun made = new QualityRun(one.recipe(), one.distanceM(), one.cyclesPerMmARing(), patches);
             work.checkpoint();
             if (!display.isDisposed()) {
-                display.asyncExec(() -> {
-                    run = Optional.of(made);
-                    tell("");
-                });
+                display.asyncExec(() -> take(wanted, made));
             }
+        }
+    }
+
+    private static QualityRun one(Asked wanted, double tone, Work work) {
+        try {
+            return QualityRun.of(ScreeningMethods.ownMethods().method(wanted.recipe().method()), wanted.recipe(), List.of(tone), wanted.distanceM(), work);
         } catch (IOException e) {
             throw new IllegalStateException("an even tone is read from memory", e);
+        }
+    }
+
+    private void take(Asked of, QualityRun made) {
+        if (asked.isPresent() && asked.get().equals(of)) {
+            run = Optional.of(made);
+            tell("");
         }
     }
 

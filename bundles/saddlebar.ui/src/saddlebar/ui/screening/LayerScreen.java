@@ -104,6 +104,11 @@ public final class LayerScreen {
         return Optional.ofNullable(layer.getMesh()).or(() -> frame().map(ScreenFrame::getMesh)).filter(mesh -> mesh.getThreadsPerInch() >= 1);
     }
 
+    private List<Double> bandsMm() {
+        return Optional.ofNullable(open.commission().getStudio()).flatMap(studio -> studio.getPrinters().stream().findFirst())
+                .map(printer -> List.copyOf(printer.getBandPeriodsMm())).orElse(List.of());
+    }
+
     /** What a study of mesh and ruling needs; empty where there is no mesh, or where mesh or recipe cannot be used as they stand. */
     Optional<MeshStudy.Ask> meshAsk() {
         try {
@@ -111,7 +116,7 @@ public final class LayerScreen {
             return layer.getRecipe() == null
                     ? Optional.empty()
                     : mesh().map(found -> MeshStudy.Ask.of(found.getThreadsPerInch(), found.getThreadUm(), turnDeg,
-                            RecipeReading.screening(layer.getRecipe()))).filter(ask -> RecipeReading.isKnown(ask.screening().method()));
+                            RecipeReading.screening(layer.getRecipe())).withBands(bandsMm())).filter(ask -> RecipeReading.isKnown(ask.screening().method()));
         } catch (Refusal e) {
             return Optional.empty();
         }

@@ -67,6 +67,11 @@ public enum RecipeField {
         return Optional.ofNullable(typed);
     }
 
+    /** Whether it is typed as words that the recipe keeps as they are. */
+    public boolean isWords() {
+        return this == COURSE || this == COURSE_LAYER;
+    }
+
     /** Whether it may be left empty: the layer or the mesh then decides. */
     boolean mayBeEmpty() {
         return mayBeEmpty;
@@ -77,7 +82,7 @@ public enum RecipeField {
         return this == TO ? Messages.Recipe_measured : this == COURSE_LAYER ? ScreenWords.Recipe_ownLayer : Messages.Recipe_fromMesh;
     }
 
-    /** What can be chosen, as the model has it; empty where a value is typed. */
+    /** What can be chosen, as the model has it; empty where a value or words are typed. */
     public List<String> choices() {
         return switch (this) {
             case METHOD -> ScreeningMethods.ownMethods().keys();

@@ -42,6 +42,7 @@ public final class ScreenWords extends NLS {
     public static String Printer_rising;
     public static String Printer_test;
     public static String Printer_testFile;
+    public static String Property_fileSays;
     public static String Quality_chooseOne;
     public static String Quality_columnDirection;
     public static String Quality_columnError;
