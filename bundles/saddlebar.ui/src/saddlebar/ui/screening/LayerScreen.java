@@ -8,7 +8,6 @@ import java.util.function.Predicate;
 import org.eclipse.emf.ecore.EObject;
 
 import saddlebar.model.commission.ArtworkReference;
-import saddlebar.model.commission.Commission;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.LayerRole;
 import saddlebar.model.commission.Mesh;
