@@ -31,6 +31,7 @@ import saddlebar.ui.Ids;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.Edits;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 import saddlebar.ui.screening.Background;
 import saddlebar.ui.screening.LayerScreen;
 import saddlebar.ui.screening.NewestWins;
@@ -52,6 +53,7 @@ public final class NarrowView extends ViewPart {
     private final NewestWins<Asked> searches = new NewestWins<>(thread, this::search);
     private final Runnable onPreview = this::show;
     private CommissionDesk desk;
+    private UndoHere undo;
     private Display display;
     private Composite body;
     private Label facts;
@@ -85,6 +87,7 @@ public final class NarrowView extends ViewPart {
         taken.addSelectionChangedListener(event -> enable());
         found.addDoubleClickListener(event -> chosenProposals().stream().findFirst().ifPresent(one -> dots.ifPresent(part -> part.lookAt(one.at()))));
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         IViewPart part = getSite().getPage().findView(Ids.DOTS_VIEW);
         dots = part instanceof DotsView view ? Optional.of(view) : Optional.empty();
         dots.ifPresent(view -> view.whenPreviewed(onPreview));
@@ -223,6 +226,7 @@ public final class NarrowView extends ViewPart {
 
     @Override
     public void dispose() {
+        undo.dispose();
         dots.ifPresent(view -> view.unlessPreviewed(onPreview));
         searches.forget();
         thread.shutdownNow();

@@ -29,6 +29,7 @@ import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 
 /** The recipe of the chosen layer, to be typed in. Whatever is changed can be taken back, and Dots shows it at once. */
 public final class RecipeView extends ViewPart implements LayerPart {
@@ -45,6 +46,7 @@ public final class RecipeView extends ViewPart implements LayerPart {
     private final NewestWins<MeshStudy.Ask> studies = new NewestWins<>(thread, this::study);
     private volatile Optional<MeshStudy> study = Optional.empty();
     private CommissionDesk desk;
+    private UndoHere undo;
     private ChosenLayer chosen;
     private ScrolledComposite scroll;
     private Composite body;
@@ -84,6 +86,7 @@ public final class RecipeView extends ViewPart implements LayerPart {
         caution = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH_PT, SWT.DEFAULT).applyTo(caution);
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         chosen = new ChosenLayer(getSite().getPage(), desk, this::show);
         scroll.addListener(SWT.Resize, event -> layOut());
     }
@@ -209,6 +212,7 @@ public final class RecipeView extends ViewPart implements LayerPart {
 
     @Override
     public void dispose() {
+        undo.dispose();
         if (chosen != null) {
             chosen.dispose();
         }

@@ -51,6 +51,7 @@ import saddlebar.stencil.sheet.SheetPlan;
 import saddlebar.ui.Columns;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 import saddlebar.ui.make.MonitorWork;
 import saddlebar.ui.screening.ScreenWords;
 
@@ -59,6 +60,7 @@ public final class SheetsView extends ViewPart {
     private static final int NARROWEST_PT = 140;
 
     private CommissionDesk desk;
+    private UndoHere undo;
     private Display display;
     private TableViewer sheets;
     private TableViewer placements;
@@ -101,6 +103,7 @@ public final class SheetsView extends ViewPart {
         picture = new SheetCanvas(halves);
         halves.setWeights(3, 2);
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         sheets = sheets(left);
         Composite buttons = new Composite(left, SWT.NONE);
         GridLayoutFactory.fillDefaults().numColumns(3).equalWidth(true).applyTo(buttons);
@@ -317,6 +320,7 @@ public final class SheetsView extends ViewPart {
 
     @Override
     public void dispose() {
+        undo.dispose();
         desk.removeListener(onDesk);
         super.dispose();
     }

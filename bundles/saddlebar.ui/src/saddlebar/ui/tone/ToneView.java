@@ -51,6 +51,7 @@ import saddlebar.stencil.wedge.WedgeLayout;
 import saddlebar.stencil.wedge.WedgePhotograph;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 import saddlebar.ui.make.MonitorWork;
 import saddlebar.ui.screening.Background;
 import saddlebar.ui.screening.ChosenLayer;
@@ -73,6 +74,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
     private final NewestWins<Asked> grays = new NewestWins<>(thread, this::read);
     private final PreviewRoom room = new PreviewRoom();
     private CommissionDesk desk;
+    private UndoHere undo;
     private ChosenLayer chosen;
     private Optional<DesignLayer> layer = Optional.empty();
     private Display display;
@@ -96,6 +98,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
         panel = new TonePanel(halves, this);
         halves.setWeights(5, 6);
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         chosen = new ChosenLayer(getSite().getPage(), desk, this::follow);
     }
 
@@ -320,6 +323,7 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
 
     @Override
     public void dispose() {
+        undo.dispose();
         if (chosen != null) {
             chosen.dispose();
         }
