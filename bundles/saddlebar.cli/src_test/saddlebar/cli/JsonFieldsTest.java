@@ -19,6 +19,8 @@ import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
 
 import saddlebar.model.file.Hashes;
+import saddlebar.model.store.Access;
+import saddlebar.model.store.CommissionFolder;
 
 /** The fields that scripts rely on, command by command; a field without a value is there and null. */
 class JsonFieldsTest {
@@ -150,5 +152,53 @@ class JsonFieldsTest {
         JsonObject window = stands.getAsJsonArray("windows").get(0).getAsJsonObject();
         has(window.get("layers"), "name", "role", "byHand", "state", "stencils", "prints");
         has(window.get("pieces"), "number", "state", "layers");
+    }
+
+    @Test
+    void calibrationsAndPrintersOfAStudio() throws IOException {
+        json(0, "new @job --title A");
+        nameAPaint("matt");
+        bench.file("readings.csv", "nominal,effective\n0,0\n0.25,0.3\n0.5,0.6\n0.75,0.85\n1,1\n");
+        JsonObject kept = json(0, "tone @readings.csv --keep @job --mesh 220-48 --paint matt");
+        has(kept.get("kept"), "name", "measured", "superseded");
+        assertTrue(kept.getAsJsonObject("kept").get("superseded").isJsonNull());
+        JsonObject newer = json(0, "tone @readings.csv --keep @job --mesh 220-48 --paint matt");
+        assertEquals(kept.getAsJsonObject("kept").get("name"), newer.getAsJsonObject("kept").get("superseded"));
+        assertEquals(2, bench.run("tone @readings.csv --keep @job --mesh 220-48 --paint nonesuch"));
+        assertEquals(2, bench.run("tone @readings.csv --keep @job"));
+        has(json(0, "printer @job"), "printer", "acrossScale", "downScale", "skew", "measured", "bandPeriodsMm", "tonerDensity", "toner", "file",
+                "wantedAcrossMm", "wantedDownMm");
+        JsonObject before = bench.json();
+        double across = before.get("wantedAcrossMm").getAsDouble();
+        double down = before.get("wantedDownMm").getAsDouble();
+        JsonObject measured = json(0, "printer @job measured --across " + across * 0.99 + " --down " + down * 1.01);
+        assertEquals(0.99, measured.get("acrossScale").getAsDouble(), 1e-9);
+        assertEquals(1.01, measured.get("downScale").getAsDouble(), 1e-9);
+        assertEquals(0.99, json(0, "printer @job").get("acrossScale").getAsDouble(), 1e-9, "kept");
+        assertEquals(2, bench.run("printer @job measured --across " + across * 0.8 + " --down " + down));
+        assertEquals("print again", json(1, "printer @job toner --density 1.1").get("toner").getAsString());
+    }
+
+    /** Words of these tests are parted by blanks, the studio's paints have names of two. */
+    private void nameAPaint(String name) throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder.resolve("job"), Access.WRITE)) {
+            open.studio().getPaints().get(0).setName(name);
+            open.save();
+        }
+    }
+
+    @Test
+    void screenMendsAndMeasures() throws IOException {
+        bench.svg("hair.svg", "<g id='trace' stroke='#000'><path d='M5 10h40' stroke-width='.1'/><path d='M5 20h40' stroke-width='2'/></g>");
+        JsonObject plain = json(0, "screen @hair.svg --dpi 600 --method solid --tone linear --open-mm 0.3 --bridge-mm 0 --out @plain.tif");
+        assertEquals(1, plain.get("tooFine").getAsInt());
+        JsonObject mended = json(0, "screen @hair.svg --dpi 600 --method solid --tone linear --open-mm 0.3 --bridge-mm 0 --mend thicken --out @mended.tif");
+        assertEquals(0, mended.get("tooFine").getAsInt());
+        has(mended.get("mended"), "kind", "at", "px");
+        assertEquals(2, bench.run("screen @hair.svg --mend blow-up --out @x.tif"));
+        assertEquals(2, bench.run("screen @hair.svg --curve 0.5:2 --out @x.tif"));
+        JsonObject measured = json(0, "screen @panel.svg --layer matt --dpi 300 --lpi 20 --out @m.tif --quality @q.png");
+        has(measured.get("quality"), "recipe", "worstToneError", "mostGrain", "patches");
+        has(measured.getAsJsonArray("quality").get(0).getAsJsonObject().get("patches"), "asked", "painted", "toneError", "grain", "repeatMm", "radialPower");
     }
 }

@@ -87,7 +87,7 @@ class DesktopTest {
             """;
     private static final String[] VIEWS = {Ids.TREE_VIEW, Ids.WALL_VIEW, Ids.PIECES_VIEW, Ids.LAYERS_VIEW, Ids.GLASS_VIEW,
             Ids.COLOURWAYS_VIEW, Ids.NEXT_VIEW, Ids.DATES_VIEW, Ids.DOTS_VIEW, Ids.RECIPE_VIEW,
-            Ids.MESH_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW};
+            Ids.MESH_VIEW, Ids.TONE_VIEW, Ids.SHEETS_VIEW, Ids.NARROW_VIEW, Ids.QUALITY_VIEW, Ids.PROPERTIES_VIEW, Ids.PROBLEMS_VIEW, Ids.PROGRESS_VIEW};
 
     @RegisterExtension
     static final NothingLost NOTHING_LOST = new NothingLost();

@@ -22,6 +22,10 @@ public final class Ids {
     public static final String STOCK_VIEW = "saddlebar.ui.view.stock";
     public static final String DOCUMENTS_VIEW = "saddlebar.ui.view.documents";
     public static final String DOCUMENT_KIND = "saddlebar.ui.document.kind";
+    public static final String TONE_VIEW = "saddlebar.ui.view.tone";
+    public static final String SHEETS_VIEW = "saddlebar.ui.view.sheets";
+    public static final String QUALITY_VIEW = "saddlebar.ui.view.quality";
+    public static final String NARROW_VIEW = "saddlebar.ui.view.narrow";
     public static final String PROBLEMS_VIEW = "saddlebar.ui.view.problems";
     public static final String PROPERTIES_VIEW = "saddlebar.ui.view.properties";
     public static final String PROGRESS_VIEW = "org.eclipse.ui.views.ProgressView";

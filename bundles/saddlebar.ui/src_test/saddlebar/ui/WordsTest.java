@@ -21,6 +21,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 import saddlebar.ui.colourway.ColourWords;
+import saddlebar.ui.screening.ScreenWords;
 
 /** Every word of the desktop is there in both languages, and each language fills the same gaps. */
 class WordsTest {
@@ -57,22 +58,26 @@ class WordsTest {
         assertAlike(read("messages.properties"), read("messages_de.properties"));
         assertAlike(read("plugin.properties"), read("plugin_de.properties"));
         assertAlike(read("colourway/words.properties"), read("colourway/words_de.properties"));
+        assertAlike(read("screening/screen.properties"), read("screening/screen_de.properties"));
     }
 
     @Test
     void everyKeyOfTheCodeHasWordsAndNoneIsLeftOver() throws IOException {
-        Set<String> keys = Arrays.stream(Messages.class.getFields()).filter(field -> Modifier.isStatic(field.getModifiers())).map(Field::getName)
+        assertEquals(keys(Messages.class), new TreeSet<>(read("messages.properties").stringPropertyNames()));
+        assertEquals(keys(ScreenWords.class), new TreeSet<>(read("screening/screen.properties").stringPropertyNames()));
+        assertEquals(keys(ColourWords.class), new TreeSet<>(read("colourway/words.properties").stringPropertyNames()));
+    }
+
+    private static Set<String> keys(Class<?> words) {
+        return Arrays.stream(words.getFields()).filter(field -> Modifier.isStatic(field.getModifiers())).map(Field::getName)
                 .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(keys, new TreeSet<>(read("messages.properties").stringPropertyNames()));
-        Set<String> colours = Arrays.stream(ColourWords.class.getFields()).filter(field -> Modifier.isStatic(field.getModifiers())).map(Field::getName)
-                .collect(Collectors.toCollection(TreeSet::new));
-        assertEquals(colours, new TreeSet<>(read("colourway/words.properties").stringPropertyNames()));
     }
 
     /** Texts with gaps go through NLS.bind, where a lone apostrophe would hide the rest. */
     @Test
     void noApostropheStandsBesideAGap() throws IOException {
-        for (String file : new String[] {"messages.properties", "messages_de.properties", "colourway/words.properties", "colourway/words_de.properties"}) {
+        for (String file : new String[] {"messages.properties", "messages_de.properties", "colourway/words.properties", "colourway/words_de.properties",
+            "screening/screen.properties", "screening/screen_de.properties"}) {
             Properties words = read(file);
             words.forEach((key, text) -> assertTrue(gaps((String) text).isEmpty() || !((String) text).contains("'"), key + " in " + file));
         }

@@ -140,4 +140,14 @@ public final class Calibration {
     public List<Problem> problems() {
         return List.copyOf(problems);
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Calibration that && that.readings.equals(readings);
+    }
+
+    @Override
+    public int hashCode() {
+        return readings.hashCode();
+    }
 }

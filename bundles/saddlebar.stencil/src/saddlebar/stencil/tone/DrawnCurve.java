@@ -131,4 +131,14 @@ public final class DrawnCurve {
         }
         return Calibration.of(readings);
     }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DrawnCurve that && that.points.equals(points);
+    }
+
+    @Override
+    public int hashCode() {
+        return points.hashCode();
+    }
 }

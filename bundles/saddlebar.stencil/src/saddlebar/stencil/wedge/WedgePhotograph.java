@@ -17,7 +17,8 @@ import saddlebar.stencil.tone.TintDensity;
 
 /**
  * Reads a fired wedge from a photograph of it on a light box, turned or mirrored as it may lie. The frame is found and its four corners place the
- * layout on the picture; the bare glass between patches tells the light at every place (a second-degree surface through its logarithms, least squares);
+ * layout on the picture; the bare glass between patches tells the light at every place (a second-degree surface through its logarithms, least squares,
+ * and what that misses by the nearest bare places: Shepard, D. (1968). A two-dimensional interpolation function for irregularly-spaced data, ACM);
  * steps of known density in the window tell what the camera makes of light (a rising curve from the logarithm of px against light to density). Each px
  * becomes transmittance before patches are averaged, since a camera may see single dots. Our own; geometry of ISO 5-2 is not claimed: a photograph is
  * for relative densities of one paint, not for certificates.
@@ -41,12 +42,14 @@ public final class WedgePhotograph {
     private final WedgeLayout layout;
     private final Projection place;
     private final double[] light;
+    private final List<double[]> bare;
 
     private WedgePhotograph(LightPicture picture, WedgeLayout layout, Projection place) {
         this.picture = picture;
         this.layout = layout;
         this.place = place;
         this.light = fittedLight();
+        this.bare = List.copyOf(bareAgainstFit());
     }
 
     /**
@@ -121,22 +124,55 @@ public final class WedgePhotograph {
     private double light(double xMm, double yMm) {
         double u = xMm / layout.widthMm();
         double v = yMm / layout.heightMm();
-        return StrictMath.exp(light[0] + light[1] * u + light[2] * v + light[3] * u * u + light[4] * u * v + light[5] * v * v);
+        return StrictMath.exp(fit(u, v) + nearby(xMm, yMm));
+    }
+
+    private double fit(double u, double v) {
+        return light[0] + light[1] * u + light[2] * v + light[3] * u * u + light[4] * u * v + light[5] * v * v;
+    }
+
+    /** What the surface misses: the mean of what bare places say, near ones by the inverse square of their distance (Shepard, 1968). */
+    private double nearby(double xMm, double yMm) {
+        double sum = 0;
+        double weights = 0;
+        for (double[] place : bare) {
+            double x = xMm - place[0];
+            double y = yMm - place[1];
+            double weight = 1 / (layout.gapMm() * layout.gapMm() / 4 + x * x + y * y);
+            weight *= weight;
+            sum += weight * place[2];
+            weights += weight;
+        }
+        return bare.isEmpty() ? 0 : sum / weights;
+    }
+
+    private List<double[]> bareAgainstFit() {
+        List<double[]> found = new ArrayList<>();
+        for (RectMm box : layout.bare()) {
+            double x = box.xMm() + box.widthMm() / 2;
+            double y = box.yMm() + box.heightMm() / 2;
+            found.add(new double[] {x, y, StrictMath.log(Math.max(DARKEST, mean(box))) - fit(x / layout.widthMm(), y / layout.heightMm())});
+        }
+        return found;
+    }
+
+    private double mean(RectMm box) {
+        double[] sum = new double[2];
+        inside(box, 0.8, (value, x, y) -> {
+            sum[0] += value;
+            sum[1]++;
+        });
+        return sum[0] / Math.max(1, sum[1]);
     }
 
     private double[] fittedLight() {
         List<double[]> rows = new ArrayList<>();
         List<Double> logs = new ArrayList<>();
         for (RectMm box : layout.bare()) {
-            double[] sum = new double[2];
-            inside(box, 0.8, (value, x, y) -> {
-                sum[0] += value;
-                sum[1]++;
-            });
             double u = (box.xMm() + box.widthMm() / 2) / layout.widthMm();
             double v = (box.yMm() + box.heightMm() / 2) / layout.heightMm();
             rows.add(new double[] {1, u, v, u * u, u * v, v * v});
-            logs.add(StrictMath.log(Math.max(DARKEST, sum[0] / Math.max(1, sum[1]))));
+            logs.add(StrictMath.log(Math.max(DARKEST, mean(box))));
         }
         return LeastSquares.solve(rows, logs);
     }

@@ -14,7 +14,11 @@ public final class ScreenBench implements IPerspectiveFactory {
         layout.addView(Ids.DOTS_VIEW, IPageLayout.RIGHT, 0.54f, layout.getEditorArea());
         IFolderLayout craft = layout.createFolder("craft", IPageLayout.BOTTOM, 0.42f, Ids.DOTS_VIEW);
         craft.addView(Ids.RECIPE_VIEW);
+        craft.addView(Ids.TONE_VIEW);
         craft.addView(Ids.MESH_VIEW);
+        craft.addView(Ids.SHEETS_VIEW);
+        craft.addView(Ids.NARROW_VIEW);
+        craft.addView(Ids.QUALITY_VIEW);
         Benches.common(layout);
     }
 }

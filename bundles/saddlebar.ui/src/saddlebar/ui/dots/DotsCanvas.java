@@ -25,6 +25,7 @@ final class DotsCanvas extends Canvas {
     private final List<Runnable> listeners = new ArrayList<>();
     private Optional<StencilBits> bits = Optional.empty();
     private Optional<MeshLines> mesh = Optional.empty();
+    private Optional<float[]> print = Optional.empty();
     private String words = "";
     private double left;
     private double top;
@@ -55,6 +56,7 @@ final class DotsCanvas extends Canvas {
     void show(Optional<StencilBits> stencil, int[] placePx, String otherwise) {
         bits = stencil;
         words = otherwise;
+        print = Optional.empty();
         zoom = AT_FIRST;
         stencil.ifPresent(shown -> {
             Rectangle area = getClientArea();
@@ -69,6 +71,7 @@ final class DotsCanvas extends Canvas {
         boolean same = bits.filter(before -> before.widthPx() == other.widthPx() && before.heightPx() == other.heightPx()
                 && before.pxPerMm() == other.pxPerMm()).isPresent();
         bits = Optional.of(other);
+        print = Optional.empty();
         if (!same) {
             Rectangle area = getClientArea();
             left = placePx[0] - area.width / 2.0 / zoom;
@@ -81,6 +84,20 @@ final class DotsCanvas extends Canvas {
     int[] middlePx() {
         Rectangle area = getClientArea();
         return new int[] {(int) Math.round(left + area.width / 2.0 / zoom), (int) Math.round(top + area.height / 2.0 / zoom)};
+    }
+
+    /** The print foretold instead of the dots: share covered of each px of what is shown. */
+    void setPrint(Optional<float[]> covered) {
+        print = covered.filter(shares -> bits.isPresent() && shares.length == bits.get().widthPx() * bits.get().heightPx());
+        changed();
+    }
+
+    /** Another place in the middle. */
+    void lookAt(double px, double py) {
+        Rectangle area = getClientArea();
+        left = px - area.width / 2.0 / zoom;
+        top = py - area.height / 2.0 / zoom;
+        move(0, 0);
     }
 
     /** What is shown, if anything. */
@@ -160,7 +177,7 @@ final class DotsCanvas extends Canvas {
             event.gc.drawText(words, 8, 8, SWT.DRAW_TRANSPARENT | SWT.DRAW_DELIMITER);
             return;
         }
-        Image image = ScreenPicture.of(new DotsPainter(bits.get(), mesh).paint(left, top, zoom, Math.max(1, area.width), Math.max(1, area.height)), 100)
+        Image image = ScreenPicture.of(new DotsPainter(bits.get(), mesh, print).paint(left, top, zoom, Math.max(1, area.width), Math.max(1, area.height)), 100)
                 .toImage(getDisplay());
         event.gc.drawImage(image, 0, 0);
         image.dispose();

@@ -16,9 +16,16 @@ public final class DotsPainter {
 
     private final StencilBits bits;
     private final Optional<MeshLines> mesh;
+    private final Optional<float[]> print;
 
     /** @param mesh laid over the dots, if it is to be seen */
     public DotsPainter(StencilBits bits, Optional<MeshLines> mesh) {
+        this(bits, mesh, Optional.empty());
+    }
+
+    /** @param print the print foretold, share covered of each px, seen instead of the dots */
+    public DotsPainter(StencilBits bits, Optional<MeshLines> mesh, Optional<float[]> print) {
+        this.print = Objects.requireNonNull(print, "print");
         this.bits = Objects.requireNonNull(bits, "bits");
         this.mesh = Objects.requireNonNull(mesh, "mesh");
     }
@@ -50,11 +57,26 @@ public final class DotsPainter {
         if (px < 0 || py < 0 || px >= bits.widthPx() || py >= bits.heightPx()) {
             return OUTSIDE_RGB;
         }
+        if (print.isPresent()) {
+            return mixed(PAPER_RGB, TONER_RGB, covered((int) px, (int) py, (int) Math.max(1, Math.rint(1 / zoom))));
+        }
         if (zoom >= 1) {
             return bits.black((int) px, (int) py) ? TONER_RGB : PAPER_RGB;
         }
         int side = (int) Math.max(1, Math.rint(1 / zoom));
         return mixed(PAPER_RGB, TONER_RGB, bits.share((int) (px - side / 2.0), (int) (py - side / 2.0), side, side));
+    }
+
+    private double covered(int px, int py, int side) {
+        double sum = 0;
+        int count = 0;
+        for (int y = Math.max(0, py - side / 2); y <= Math.min(bits.heightPx() - 1, py + (side - 1) / 2); y++) {
+            for (int x = Math.max(0, px - side / 2); x <= Math.min(bits.widthPx() - 1, px + (side - 1) / 2); x++) {
+                sum += print.get()[y * bits.widthPx() + x];
+                count++;
+            }
+        }
+        return count == 0 ? 0 : sum / count;
     }
 
     private static int mixed(int one, int other, double share) {

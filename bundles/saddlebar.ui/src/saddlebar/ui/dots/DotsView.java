@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutorService;
@@ -37,8 +39,11 @@ import saddlebar.model.commission.Panel;
 import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.ScreenFrame;
 import saddlebar.model.commission.Stencil;
+import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.problem.Refusal;
+import saddlebar.model.units.Units;
 import saddlebar.model.work.Work;
+import saddlebar.stencil.mesh.PrintThroughMesh;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
@@ -50,6 +55,7 @@ import saddlebar.ui.screening.LayerScreen;
 import saddlebar.ui.screening.NewestWins;
 import saddlebar.ui.screening.PreviewAsk;
 import saddlebar.ui.screening.PreviewRoom;
+import saddlebar.ui.screening.ScreenWords;
 import saddlebar.ui.screening.ScreeningWords;
 import saddlebar.ui.screening.StencilPlace;
 
@@ -68,6 +74,8 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
     private Display display;
     private DotsCanvas dots;
     private Button meshShown;
+    private Button printShown;
+    private final List<Runnable> whenPreviewed = new ArrayList<>();
     private Label facts;
     private Optional<Stencil> shown = Optional.empty();
     private Job reading;
@@ -82,6 +90,8 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
     private final PreviewRoom room = new PreviewRoom();
     private final ExecutorService thread = Background.thread("saddlebar preview of dots");
     private final NewestWins<Asked> previews = new NewestWins<>(thread, this::screen);
+    private final ExecutorService printing = Background.thread("saddlebar print foretold");
+    private final NewestWins<Runnable> prints = new NewestWins<>(printing, (what, work) -> what.run());
     private final CommissionDesk.Listener onDesk = new CommissionDesk.Listener() {
         @Override
         public void closing(OpenCommission commission) {
@@ -108,6 +118,10 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
         meshShown.setText(Messages.Dots_mesh);
         meshShown.setSelection(true);
         meshShown.addListener(SWT.Selection, event -> dots.setMesh(mesh()));
+        printShown = new Button(above, SWT.CHECK);
+        printShown.setText(ScreenWords.Dots_print);
+        printShown.setToolTipText(ScreenWords.Dots_printHelp);
+        printShown.addListener(SWT.Selection, event -> foretell());
         dots = new DotsCanvas(body);
         GridDataFactory.fillDefaults().grab(true, true).applyTo(dots);
         dots.whenViewChanges(this::tell);
@@ -165,6 +179,7 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
             dots.replace(made.get(), madePlacePx);
         }
         askAgain();
+        foretell();
         tell();
     }
 
@@ -241,7 +256,52 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
                 }
             }, () -> dots.show(Optional.empty(), NOWHERE, words));
         }
+        foretell();
+        List.copyOf(whenPreviewed).forEach(Runnable::run);
         tell();
+    }
+
+    /** The print through the mesh, where that is wanted and the dots are the recipe's. */
+    private void foretell() {
+        Optional<Mesh> mesh = desk.commission().flatMap(open -> layer.map(found -> new LayerScreen(open, found))).flatMap(LayerScreen::mesh);
+        boolean can = asRecipe.getSelection() && preview.isPresent() && mesh.isPresent();
+        printShown.setEnabled(can);
+        if (!can || !printShown.getSelection()) {
+            dots.setPrint(Optional.empty());
+            return;
+        }
+        PreviewRoom.Preview of = preview.get();
+        double turnDeg = anyMesh().map(MeshLines::turnDeg).orElse(0.0);
+        PrintThroughMesh through = PrintThroughMesh.of(new saddlebar.stencil.mesh.Mesh(mesh.get().getThreadsPerInch(), mesh.get().getThreadUm()), turnDeg);
+        prints.ask(() -> {
+            float[] covered = through.covered(of.paint(), of.bits().pxPerMm() * Units.MM_PER_INCH);
+            if (!display.isDisposed()) {
+                display.asyncExec(() -> {
+                    if (!dots.isDisposed() && printShown.getSelection() && asRecipe.getSelection() && preview.isPresent() && preview.get() == of) {
+                        dots.setPrint(Optional.of(covered));
+                    }
+                });
+            }
+        });
+    }
+
+    /** A place of the panel's page in the middle, if the preview holds it. */
+    void lookAt(PlaceMm place) {
+        preview.filter(there -> asRecipe.getSelection())
+                .ifPresent(there -> {
+                    double px = (place.xMm() - there.leftMm()) * there.bits().pxPerMm();
+                    boolean turned = asked.filter(PreviewAsk::mirrored).isPresent();
+                    dots.lookAt(turned ? there.bits().widthPx() - px : px, (place.yMm() - there.topMm()) * there.bits().pxPerMm());
+                });
+    }
+
+    /** Called when another preview is there, or none any more. */
+    void whenPreviewed(Runnable listener) {
+        whenPreviewed.add(listener);
+    }
+
+    void unlessPreviewed(Runnable listener) {
+        whenPreviewed.remove(listener);
     }
 
     /** What a test waits for: the preview that is there. */
@@ -409,6 +469,8 @@ public final class DotsView extends ViewPart implements ISelectionListener, Laye
             reading.cancel();
         }
         previews.forget();
+        prints.forget();
+        printing.shutdownNow();
         thread.shutdownNow();
         super.dispose();
     }

@@ -137,6 +137,7 @@ public final class RowsOf {
             rows.add(Row.fact(Messages.Property_tooFine, String.valueOf(stencil.getTooFine())));
             rows.add(Row.fact(Messages.Property_bridgesLost, String.valueOf(stencil.getBridgesLost())));
             rows.addAll(files(stencil.getFiles()));
+            rows.addAll(FileRecipe.rows(stencil));
             return rows;
         }
         if (thing instanceof Sheet sheet) {

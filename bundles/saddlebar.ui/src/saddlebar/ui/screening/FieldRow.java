@@ -36,7 +36,7 @@ final class FieldRow {
         this.laidOut = laidOut;
         Label label = new Label(parent, SWT.NONE);
         label.setText(field.label());
-        control = field.typed().isPresent() ? text(parent) : combo(parent);
+        control = field.choices().isEmpty() ? text(parent) : combo(parent);
         GridDataFactory.fillDefaults().grab(true, false).hint(FIELD_PT, SWT.DEFAULT).applyTo(control);
         wrong = new Label(parent, SWT.WRAP);
         wrong.setForeground(JFaceColors.getErrorText(parent.getDisplay()));
@@ -47,6 +47,9 @@ final class FieldRow {
     private Text text(Composite parent) {
         Text text = new Text(parent, SWT.BORDER | SWT.SINGLE);
         text.setData(RecipeField.class.getName(), field);
+        if (field == RecipeField.COURSE) {
+            text.setToolTipText(ScreenWords.Recipe_courseHelp);
+        }
         if (field.mayBeEmpty()) {
             text.setMessage(field.emptyMeans());
         }

@@ -3,11 +3,11 @@ package saddlebar.ui.screening;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 import org.eclipse.emf.ecore.EObject;
 
 import saddlebar.model.commission.ArtworkReference;
-import saddlebar.model.commission.Commission;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.LayerRole;
 import saddlebar.model.commission.Mesh;
@@ -18,8 +18,11 @@ import saddlebar.model.commission.ProcessSetting;
 import saddlebar.model.commission.ScreenFrame;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.commission.StencilRecipe;
+import saddlebar.model.commission.Studio;
+import saddlebar.model.commission.ToneCalibration;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
+import saddlebar.production.facts.RecipeReader;
 import saddlebar.stencil.process.Face;
 import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.process.TonerSide;
@@ -59,13 +62,18 @@ public final class LayerScreen {
 
     /** The frame it is sized for when made: the largest in use with the layer's mesh. */
     public Optional<ScreenFrame> frame() {
-        Commission commission = open.commission();
-        return commission.getStudio() == null
-                ? Optional.empty()
-                : commission.getStudio().getFrames().stream().filter(frame -> !frame.isOutOfUse() && frame.getMesh() != null)
-                        .filter(frame -> layer.getMesh() == null || frame.getMesh() == layer.getMesh())
-                        .max(Comparator.comparingDouble((ScreenFrame frame) -> frame.getImageWidthMm() * frame.getImageHeightMm())
-                                .thenComparing(ScreenFrame::getName, Comparator.reverseOrder()));
+        return Optional.ofNullable(open.commission().getStudio()).flatMap(studio -> largest(studio, frame -> layer.getMesh() == null
+                || frame.getMesh() == layer.getMesh()));
+    }
+
+    static Optional<ScreenFrame> largestFrame(Studio studio) {
+        return largest(studio, frame -> true);
+    }
+
+    private static Optional<ScreenFrame> largest(Studio studio, Predicate<ScreenFrame> wanted) {
+        return studio.getFrames().stream().filter(frame -> !frame.isOutOfUse() && frame.getMesh() != null).filter(wanted)
+                .max(Comparator.comparingDouble((ScreenFrame frame) -> frame.getImageWidthMm() * frame.getImageHeightMm())
+                        .thenComparing(ScreenFrame::getName, Comparator.reverseOrder()));
     }
 
     /** What the studio has found out about the recipe's process, if anything. */
@@ -73,6 +81,11 @@ public final class LayerScreen {
         return open.commission().getStudio() == null || layer.getRecipe() == null
                 ? Optional.empty()
                 : open.commission().getStudio().getProcesses().stream().filter(p -> layer.getRecipe().getProcessKey().equals(p.getProcessKey())).findFirst();
+    }
+
+    /** The calibration that its recipe uses, if it asks for one and the studio has it. */
+    public Optional<ToneCalibration> calibration() {
+        return RecipeReading.kept(layer.getRecipe());
     }
 
     /** Whether left and right are exchanged on the sheet. */
@@ -90,6 +103,11 @@ public final class LayerScreen {
         return Optional.ofNullable(layer.getMesh()).or(() -> frame().map(ScreenFrame::getMesh)).filter(mesh -> mesh.getThreadsPerInch() >= 1);
     }
 
+    private List<Double> bandsMm() {
+        return Optional.ofNullable(open.commission().getStudio()).flatMap(studio -> studio.getPrinters().stream().findFirst())
+                .map(printer -> List.copyOf(printer.getBandPeriodsMm())).orElse(List.of());
+    }
+
     /** What a study of mesh and ruling needs; empty where there is no mesh, or where mesh or recipe cannot be used as they stand. */
     Optional<MeshStudy.Ask> meshAsk() {
         try {
@@ -97,7 +115,7 @@ public final class LayerScreen {
             return layer.getRecipe() == null
                     ? Optional.empty()
                     : mesh().map(found -> MeshStudy.Ask.of(found.getThreadsPerInch(), found.getThreadUm(), turnDeg,
-                            RecipeReading.screening(layer.getRecipe()))).filter(ask -> RecipeReading.isKnown(ask.screening().method()));
+                            RecipeReading.screening(layer.getRecipe())).withBands(bandsMm())).filter(ask -> RecipeReading.isKnown(ask.screening().method()));
         } catch (Refusal e) {
             return Optional.empty();
         }
@@ -115,9 +133,18 @@ public final class LayerScreen {
             return Optional.empty();
         }
         Optional<ArtworkReference> art = panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision));
-        return art.map(found -> new PreviewAsk(new ArtPlace(open.path().resolve(found.getFile()), found.getWidthMm(), Math.max(1, found.getPage())), layer.getArtLayer(),
-                RecipeReading.screening(layer.getRecipe()), RecipeReading.tone(layer.getRecipe()), layer.getRecipe().getProcessKey(), mirrored(),
-                box(panel), place));
+        return art.map(found -> new PreviewAsk(new ArtPlace(open.path().resolve(found.getFile()), found.getWidthMm(), Math.max(1, found.getPage())),
+                layer.getArtLayer(), RecipeReading.screening(layer.getRecipe()), RecipeReader.courseLayer(layer.getRecipe()),
+                RecipeReading.tone(layer.getRecipe()), layer.getRecipe().getProcessKey(), mirrored(), box(panel), RecipeReader.mends(layer.getRecipe()), limits(), place));
+    }
+
+    /** Finest opening and bridge: the recipe's, else the mesh's. */
+    public PreviewAsk.LimitsMm limits() {
+        StencilRecipe recipe = layer.getRecipe();
+        Optional<saddlebar.stencil.mesh.Mesh> woven = mesh().map(found -> new saddlebar.stencil.mesh.Mesh(found.getThreadsPerInch(), found.getThreadUm()));
+        double openMm = recipe.getOpenMm() != null ? recipe.getOpenMm() : woven.map(found -> found.finestDotUm() / 1000).orElse(0.0);
+        double bridgeMm = recipe.getBridgeMm() != null ? recipe.getBridgeMm() : woven.map(found -> found.finestBridgeUm() / 1000).orElse(0.0);
+        return new PreviewAsk.LimitsMm(openMm, bridgeMm);
     }
 
     private static Optional<PreviewAsk.Box> box(Panel panel) {

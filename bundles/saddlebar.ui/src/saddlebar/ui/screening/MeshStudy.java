@@ -1,5 +1,6 @@
 package saddlebar.ui.screening;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import saddlebar.model.problem.Problem;
 import saddlebar.stencil.ActualScreen;
 import saddlebar.stencil.ScreeningMethods;
 import saddlebar.stencil.ScreeningRecipe;
+import saddlebar.stencil.mesh.EngineBands;
 import saddlebar.stencil.mesh.Mesh;
 import saddlebar.stencil.mesh.MeshAdvice;
 import saddlebar.stencil.mesh.MeshBeat;
@@ -43,11 +45,16 @@ public record MeshStudy(Ask ask, Optional<ScoredRuling> now, Optional<MeshBeat> 
      * @param mesh      as woven
      * @param turnDeg   of its threads
      * @param screening the recipe
+     * @param bandsMm   periods of the printer's engine that the studio has measured
      */
-    public record Ask(Mesh mesh, double turnDeg, ScreeningRecipe screening) {
+    public record Ask(Mesh mesh, double turnDeg, ScreeningRecipe screening, List<Double> bandsMm) {
         /** @throws saddlebar.model.problem.Refusal if there can be no such mesh */
         static Ask of(double threadsPerInch, double threadUm, double turnDeg, ScreeningRecipe screening) {
-            return new Ask(new Mesh(threadsPerInch, threadUm), turnDeg, screening);
+            return new Ask(new Mesh(threadsPerInch, threadUm), turnDeg, screening, List.of());
+        }
+
+        Ask withBands(List<Double> periodsMm) {
+            return new Ask(mesh, turnDeg, screening, List.copyOf(periodsMm));
         }
     }
 
@@ -70,7 +77,9 @@ public record MeshStudy(Ask ask, Optional<ScoredRuling> now, Optional<MeshBeat> 
         double finest = Math.max(coarsest, Math.min(FINEST_LPI, ask.mesh.threadsPerInch() / LEAST_THREADS_A_CELL));
         List<ScoredRuling> map = same ? before.get().map : beats.map(dpi, coarsest, finest);
         List<ScoredRuling> better = same ? before.get().better : beats.better(dpi, MOST);
-        return new MeshStudy(ask, now, beat, better, map, MeshAdvice.of(ask.mesh, actual));
+        List<Problem> advice = new ArrayList<>(MeshAdvice.of(ask.mesh, actual));
+        now.flatMap(pair -> EngineBands.advice(ask.bandsMm, pair.lpi(), pair.angleDeg())).ifPresent(advice::add);
+        return new MeshStudy(ask, now, beat, better, map, advice);
     }
 
     /** A pair near the recipe's ruling that shows clearly less, where the recipe's own would show: the one with the least. */

@@ -30,6 +30,7 @@ import saddlebar.ui.Columns;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 
 /** The chosen layer's mesh, what its ruling does on it, and which pairs of ruling and angle do less. */
 public final class MeshView extends ViewPart implements LayerPart {
@@ -44,6 +45,7 @@ public final class MeshView extends ViewPart implements LayerPart {
     private boolean shown;
     private double distanceM = 1;
     private CommissionDesk desk;
+    private UndoHere undo;
     private ChosenLayer chosen;
     private Display display;
     private Composite body;
@@ -81,6 +83,7 @@ public final class MeshView extends ViewPart implements LayerPart {
         chart = new PairChart(halves, this::take);
         halves.setWeights(2, 3);
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         chosen = new ChosenLayer(getSite().getPage(), desk, this::show);
     }
 
@@ -202,6 +205,7 @@ public final class MeshView extends ViewPart implements LayerPart {
 
     @Override
     public void dispose() {
+        undo.dispose();
         if (chosen != null) {
             chosen.dispose();
         }

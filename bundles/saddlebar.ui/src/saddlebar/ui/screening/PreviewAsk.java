@@ -1,10 +1,13 @@
 package saddlebar.ui.screening;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 
 import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.production.light.WindowSketch.ArtPlace;
+import saddlebar.stencil.limits.PictureMending;
+import saddlebar.ui.scene.WindowSketch.ArtPlace;
 
 /**
  * What a preview of dots is made from: plain values, taken from the model on the thread that owns it.
@@ -18,8 +21,8 @@ import saddlebar.production.light.WindowSketch.ArtPlace;
  * @param box       the layer's pieces on the page, in mm: left, top, right, bottom; empty: the whole page. Over it the range of tone is measured
  * @param place     middle of the preview on the page; empty: where the layer is nearest to half covered
  */
-public record PreviewAsk(ArtPlace art, String artLayer, ScreeningRecipe screening, ToneWay tone, String process, boolean mirrored, Optional<Box> box,
-        Optional<PlaceMm> place) {
+public record PreviewAsk(ArtPlace art, String artLayer, ScreeningRecipe screening, Optional<String> courseLayer, ToneWay tone,
+        String process, boolean mirrored, Optional<Box> box, List<PictureMending.Wanted> mends, LimitsMm limits, Optional<PlaceMm> place) {
     /** A part of the page, mm. */
     public record Box(double leftMm, double topMm, double rightMm, double bottomMm) {
     }
@@ -28,7 +31,14 @@ public record PreviewAsk(ArtPlace art, String artLayer, ScreeningRecipe screenin
     public record PlaceMm(double xMm, double yMm) {
     }
 
+    /** Finest opening that prints and finest bridge that holds, mm; 0: not known. */
+    public record LimitsMm(double openMm, double bridgeMm) {
+    }
+
     public PreviewAsk {
+        Objects.requireNonNull(courseLayer, "courseLayer");
+        mends = List.copyOf(mends);
+        Objects.requireNonNull(limits, "limits");
         Objects.requireNonNull(art, "art");
         Objects.requireNonNull(artLayer, "artLayer");
         Objects.requireNonNull(screening, "screening");

@@ -1,6 +1,8 @@
 package saddlebar.ui.screening;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 import saddlebar.artwork.Artwork;
@@ -11,8 +13,11 @@ import saddlebar.model.art.GrayCoding;
 import saddlebar.model.units.Units;
 import saddlebar.model.work.Work;
 import saddlebar.stencil.BitBands;
+import saddlebar.stencil.BitPicture;
 import saddlebar.stencil.Screener;
+import saddlebar.stencil.ScreeningMethod;
 import saddlebar.stencil.ScreeningMethods;
+import saddlebar.stencil.limits.PictureMending;
 import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.ToneTable;
@@ -29,6 +34,7 @@ public final class PreviewRoom {
     static final int SIDE_PX = 1024;
     /** As production measures the range of a layer. */
     private static final double MEASURE_DPI = 76.2;
+    private static final double OVERVIEW_DPI = 50;
     private static final int PLACE_PX = 18;
     private static final int ROWS_AT_ONCE = 64;
 
@@ -45,11 +51,12 @@ public final class PreviewRoom {
      * A part screened.
      *
      * @param bits   as the sheet would have them: 1 is toner
+     * @param paint  as it prints, not mirrored: 1 is paint
      * @param place  middle of the part, on the page
      * @param leftMm left edge of the part, on the page
      * @param topMm  its upper edge
      */
-    public record Preview(StencilBits bits, PreviewAsk.PlaceMm place, double leftMm, double topMm) {
+    public record Preview(StencilBits bits, BitPicture paint, PreviewAsk.PlaceMm place, double leftMm, double topMm) {
     }
 
     /** Kept, since they keep what takes a while to make. */
@@ -58,6 +65,14 @@ public final class PreviewRoom {
     private Grays part;
     private Optional<WholeKey> wholeKey = Optional.empty();
     private Grays whole;
+    private BitPicture painted;
+
+    /** The grays of a layer over all its pieces, read once for the same layer. */
+    public GrayHistogram histogram(PreviewAsk ask, ArtworkShelf shelf, Work work) throws IOException {
+        Artwork artwork = shelf.artwork(ask.art());
+        readWhole(ask, artwork, LayerChoice.of(artwork.chosenLayer(ask.artLayer())), work);
+        return histogram(ask.tone().coding());
+    }
 
     /**
      * Makes a preview.
@@ -79,19 +94,47 @@ public final class PreviewRoom {
         double sideMm = SIDE_PX / dpi * Units.MM_PER_INCH;
         readPart(ask, artwork, layer, place.xMm() - sideMm / 2, place.yMm() - sideMm / 2, work);
         work.checkpoint();
-        try (BitBands toner = StencilProcesses.ownProcesses().process(ask.process()).toner(new OneBand(screen(ask, tone, work)), ask.mirrored())) {
+        try (BitBands toner = StencilProcesses.ownProcesses().process(ask.process()).toner(new OneBand(screen(ask, tone, artwork, work)), ask.mirrored())) {
             long[] all = new long[toner.wordsPerRow() * SIDE_PX];
             read(toner, all);
-            return new Preview(StencilBits.of(SIDE_PX, SIDE_PX, dpi / Units.MM_PER_INCH, all), place, part.leftMm, part.topMm);
+            return new Preview(StencilBits.of(SIDE_PX, SIDE_PX, dpi / Units.MM_PER_INCH, all), painted, place, part.leftMm, part.topMm);
         }
     }
 
-    private long[] screen(PreviewAsk ask, ToneTable tone, Work work) {
-        Screener screener = methods.method(ask.screening().method()).start(ask.screening(), tone, SIDE_PX, SIDE_PX);
+    private long[] screen(PreviewAsk ask, ToneTable tone, Artwork artwork, Work work) throws IOException {
+        ScreeningMethod method = methods.method(ask.screening().method());
+        if (method.looksAhead(ask.screening())) {
+            LayerChoice leads = LayerChoice.of(artwork.chosenLayer(ask.courseLayer().orElse(ask.artLayer())));
+            method = method.having(artwork.gray(leads, overview(ask), work), OVERVIEW_DPI, ask.screening());
+        }
+        Screener screener = method.start(ask.screening(), tone, SIDE_PX, SIDE_PX);
         long[] paint = new long[((SIDE_PX + 63) >> 6) * SIDE_PX];
         screener.screen(part.codes, SIDE_PX, paint);
         work.checkpoint();
-        return paint;
+        return mended(ask, paint);
+    }
+
+    /** Lines follow what lies in the part; a whole page would lead them a little otherwise near its edges. */
+    private RasterRequest overview(PreviewAsk ask) {
+        int side = (int) Math.ceil(SIDE_PX * OVERVIEW_DPI / ask.screening().dpi()) + 1;
+        return new RasterRequest(part.leftMm, part.topMm, side, side, OVERVIEW_DPI, ask.tone().coding());
+    }
+
+    /** With the places widened that the recipe names. */
+    private long[] mended(PreviewAsk ask, long[] paint) {
+        double sideMm = SIDE_PX / ask.screening().dpi() * Units.MM_PER_INCH;
+        List<PictureMending.Wanted> here = new ArrayList<>();
+        for (PictureMending.Wanted mend : ask.mends()) {
+            double x = mend.at().xMm() - part.leftMm;
+            double y = mend.at().yMm() - part.topMm;
+            if (x >= 0 && y >= 0 && x < sideMm && y < sideMm) {
+                here.add(new PictureMending.Wanted(mend.thicken(), new saddlebar.model.problem.PlaceMm(x, y), mend.widthMm()));
+            }
+        }
+        painted = new BitPicture(SIDE_PX, SIDE_PX);
+        System.arraycopy(paint, 0, painted.words(), 0, paint.length);
+        painted = here.isEmpty() ? painted : PictureMending.places(painted, ask.screening().dpi(), here).bits();
+        return painted.words();
     }
 
     private static void read(BitBands from, long[] all) throws IOException {

@@ -24,6 +24,11 @@ public enum RecipeField {
     DOT(Messages.Recipe_dot, CommissionPackage.Literals.STENCIL_RECIPE__DOT, null, false),
     DOT_SIZE(Messages.Recipe_dotSize, CommissionPackage.Literals.STENCIL_RECIPE__DOT_MM, TypedNumber.FINE_LENGTH, false),
     FILTER(Messages.Recipe_filter, CommissionPackage.Literals.STENCIL_RECIPE__FILTER, null, false),
+    COURSE(ScreenWords.Recipe_course, CommissionPackage.Literals.STENCIL_RECIPE__COURSE, null, false),
+    COURSE_LAYER(ScreenWords.Recipe_courseLayer, CommissionPackage.Literals.STENCIL_RECIPE__COURSE_LAYER, null, true),
+    NOISE_SIDE(ScreenWords.Recipe_noiseSide, CommissionPackage.Literals.STENCIL_RECIPE__NOISE_SIDE, null, false),
+    CLUMP(ScreenWords.Recipe_clump, CommissionPackage.Literals.STENCIL_RECIPE__CLUMP, TypedNumber.PLAIN, false),
+    SUPERCELL(ScreenWords.Recipe_supercell, CommissionPackage.Literals.STENCIL_RECIPE__SUPERCELL, null, false),
     PIXELS(Messages.Recipe_pixels, CommissionPackage.Literals.STENCIL_RECIPE__DPI, TypedNumber.PIXELS, false),
     PROCESS(Messages.Recipe_process, CommissionPackage.Literals.STENCIL_RECIPE__PROCESS_KEY, null, false),
     MIRROR(Messages.Recipe_mirror, CommissionPackage.Literals.STENCIL_RECIPE__MIRROR, null, false),
@@ -34,7 +39,8 @@ public enum RecipeField {
     MOST(Messages.Recipe_most, CommissionPackage.Literals.STENCIL_RECIPE__END_HIGH, TypedNumber.SHARE, false),
     ENDS(Messages.Recipe_ends, CommissionPackage.Literals.STENCIL_RECIPE__END_RULE, null, false),
     OPENING(Messages.Recipe_opening, CommissionPackage.Literals.STENCIL_RECIPE__OPEN_MM, TypedNumber.FINE_LENGTH, true),
-    BRIDGE(Messages.Recipe_bridge, CommissionPackage.Literals.STENCIL_RECIPE__BRIDGE_MM, TypedNumber.FINE_LENGTH, true);
+    BRIDGE(Messages.Recipe_bridge, CommissionPackage.Literals.STENCIL_RECIPE__BRIDGE_MM, TypedNumber.FINE_LENGTH, true),
+    TRAP(ScreenWords.Recipe_trap, CommissionPackage.Literals.STENCIL_RECIPE__TRAP_MM, TypedNumber.FINE_LENGTH, false);
 
     private final String label;
     private final EAttribute attribute;
@@ -61,6 +67,11 @@ public enum RecipeField {
         return Optional.ofNullable(typed);
     }
 
+    /** Whether it is typed as words that the recipe keeps as they are. */
+    public boolean isWords() {
+        return this == COURSE || this == COURSE_LAYER;
+    }
+
     /** Whether it may be left empty: the layer or the mesh then decides. */
     boolean mayBeEmpty() {
         return mayBeEmpty;
@@ -68,14 +79,16 @@ public enum RecipeField {
 
     /** What holds where it is left empty. */
     String emptyMeans() {
-        return this == TO ? Messages.Recipe_measured : Messages.Recipe_fromMesh;
+        return this == TO ? Messages.Recipe_measured : this == COURSE_LAYER ? ScreenWords.Recipe_ownLayer : Messages.Recipe_fromMesh;
     }
 
-    /** What can be chosen, as the model has it; empty where a value is typed. */
+    /** What can be chosen, as the model has it; empty where a value or words are typed. */
     public List<String> choices() {
         return switch (this) {
             case METHOD -> ScreeningMethods.ownMethods().keys();
             case DOT -> SpotFunction.names();
+            case NOISE_SIDE -> List.of("64", "128");
+            case SUPERCELL -> List.of("0", "1", "2", "3", "4");
             case FILTER -> DiffusionFilter.names();
             case PROCESS -> StencilProcesses.ownProcesses().keys();
             case TONE -> Arrays.stream(ToneMode.values()).map(ToneMode::getLiteral).toList();
@@ -87,6 +100,9 @@ public enum RecipeField {
 
     /** A choice in words. */
     public String words(String choice) {
+        if (this == SUPERCELL && choice.equals("0")) {
+            return ScreenWords.Recipe_automatic;
+        }
         return switch (choice) {
             case "am" -> Messages.Method_am;
             case "bluenoise" -> Messages.Method_blueNoise;

@@ -54,6 +54,10 @@ public final class RecipeSheet {
                 case DOT -> actual.lpi().isPresent() && !"lines".equals(recipe.getMethod());
                 case DOT_SIZE -> actual.dotMm().isPresent();
                 case FILTER -> "diffusion".equals(recipe.getMethod());
+                case COURSE, COURSE_LAYER -> "lines".equals(recipe.getMethod());
+                case NOISE_SIDE -> "bluenoise".equals(recipe.getMethod());
+                case CLUMP -> "greennoise".equals(recipe.getMethod());
+                case SUPERCELL -> "am".equals(recipe.getMethod()) || "hybrid".equals(recipe.getMethod());
                 default -> true;
             };
         } catch (Refusal e) {
@@ -104,6 +108,9 @@ public final class RecipeSheet {
     }
 
     private static Object read(RecipeField field, String typed) {
+        if (typed.isEmpty() && field == RecipeField.COURSE_LAYER) {
+            return null;
+        }
         if (field.typed().isEmpty()) {
             return EcoreUtil.createFromString((EDataType) field.attribute().getEType(), typed);
         }

@@ -29,21 +29,24 @@ import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.OpenCommission;
+import saddlebar.ui.desk.UndoHere;
 
 /** The recipe of the chosen layer, to be typed in. Whatever is changed can be taken back, and Dots shows it at once. */
 public final class RecipeView extends ViewPart implements LayerPart {
     private static final int LEAST_WIDTH_PT = 480;
     private static final RecipeField[] DOTS = {RecipeField.METHOD, RecipeField.RULING, RecipeField.ANGLE, RecipeField.DOT, RecipeField.DOT_SIZE,
-            RecipeField.FILTER, RecipeField.PIXELS};
+            RecipeField.FILTER, RecipeField.COURSE, RecipeField.COURSE_LAYER, RecipeField.NOISE_SIDE, RecipeField.CLUMP, RecipeField.SUPERCELL,
+            RecipeField.PIXELS};
     private static final RecipeField[] TONE = {RecipeField.TONE, RecipeField.FROM, RecipeField.TO, RecipeField.LEAST, RecipeField.MOST, RecipeField.ENDS};
     private static final RecipeField[] STENCIL = {RecipeField.PROCESS, RecipeField.MIRROR};
-    private static final RecipeField[] LIMITS = {RecipeField.OPENING, RecipeField.BRIDGE};
+    private static final RecipeField[] LIMITS = {RecipeField.OPENING, RecipeField.BRIDGE, RecipeField.TRAP};
 
     private final List<FieldRow> rows = new ArrayList<>();
     private final ExecutorService thread = Background.thread("saddlebar mesh of the recipe");
     private final NewestWins<MeshStudy.Ask> studies = new NewestWins<>(thread, this::study);
     private volatile Optional<MeshStudy> study = Optional.empty();
     private CommissionDesk desk;
+    private UndoHere undo;
     private ChosenLayer chosen;
     private ScrolledComposite scroll;
     private Composite body;
@@ -83,6 +86,7 @@ public final class RecipeView extends ViewPart implements LayerPart {
         caution = new Label(body, SWT.WRAP);
         GridDataFactory.fillDefaults().grab(true, false).hint(LEAST_WIDTH_PT, SWT.DEFAULT).applyTo(caution);
         desk = getSite().getService(CommissionDesk.class);
+        undo = new UndoHere(getViewSite(), desk);
         chosen = new ChosenLayer(getSite().getPage(), desk, this::show);
         scroll.addListener(SWT.Resize, event -> layOut());
     }
@@ -208,6 +212,7 @@ public final class RecipeView extends ViewPart implements LayerPart {
 
     @Override
     public void dispose() {
+        undo.dispose();
         if (chosen != null) {
             chosen.dispose();
         }

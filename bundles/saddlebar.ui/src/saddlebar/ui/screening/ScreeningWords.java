@@ -32,7 +32,8 @@ public final class ScreeningWords {
         NumberFormat numbers = NumberFormat.getNumberInstance();
         numbers.setGroupingUsed(false);
         numbers.setMaximumFractionDigits(digits);
-        return numbers.format(value);
+        String words = numbers.format(value);
+        return words.equals("-0") ? "0" : words;
     }
 
     public static String percent(double share, int digits) {

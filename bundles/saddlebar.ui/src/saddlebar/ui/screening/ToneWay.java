@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 
 import saddlebar.model.art.GrayCoding;
 import saddlebar.stencil.tone.Calibration;
+import saddlebar.stencil.tone.DrawnCurve;
 import saddlebar.stencil.tone.EndLimits;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.Stretch;
@@ -18,12 +19,14 @@ import saddlebar.stencil.tone.ToneTable;
  * @param codeValues  tone as the code values stand, without anything else
  * @param from        darkness that stays bare
  * @param to          darkness that becomes solid; empty: measured on the layer
+ * @param curve       drawn by hand, if any
  * @param calibration of the print, if it counts
  * @param ends        tones that hold
  */
-record ToneWay(boolean codeValues, double from, OptionalDouble to, Optional<Calibration> calibration, EndLimits ends) {
-    ToneWay {
+public record ToneWay(boolean codeValues, double from, OptionalDouble to, Optional<DrawnCurve> curve, Optional<Calibration> calibration, EndLimits ends) {
+    public ToneWay {
         Objects.requireNonNull(to, "to");
+        Objects.requireNonNull(curve, "curve");
         Objects.requireNonNull(calibration, "calibration");
         Objects.requireNonNull(ends, "ends");
     }
@@ -34,7 +37,7 @@ record ToneWay(boolean codeValues, double from, OptionalDouble to, Optional<Cali
 
     /** @param layer grays of the whole layer, asked for only where they count */
     ToneTable table(Supplier<GrayHistogram> layer) {
-        return codeValues ? ToneTable.linear() : ToneTable.of(coding(), stretch(layer), calibration, ends);
+        return codeValues ? ToneTable.linear() : ToneTable.of(coding(), stretch(layer), curve, calibration, ends);
     }
 
     Stretch stretch(Supplier<GrayHistogram> layer) {

@@ -11,6 +11,8 @@ import saddlebar.model.units.Units;
 
 /** What is measured in a recipe, as people type it: {@code 40 lpi}, {@code 16 /cm}, {@code 22,5°}, {@code 30 %}, {@code 254 um}, {@code 1/100 in}. */
 public enum TypedNumber {
+    /** A number without a unit. */
+    PLAIN("", 1, Map.of("", 1.0)),
     /** Lines an inch; plain numbers are lines an inch. */
     RULING(" lpi", 1, Map.of("", 1.0, "lpi", 1.0, "/in", 1.0, "lines/in", 1.0, "/cm", Units.MM_PER_INCH / 10, "lines/cm", Units.MM_PER_INCH / 10, "l/cm",
             Units.MM_PER_INCH / 10)),

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -41,8 +42,9 @@ class PreviewRoomTest {
         if (!Files.exists(art)) {
             Files.writeString(art, ART);
         }
-        return new PreviewAsk(new ArtPlace(art, 60), "Matt", ScreeningRecipe.withDefaults().withMethod(method),
-                new ToneWay(true, 0, OptionalDouble.empty(), Optional.empty(), EndLimits.NONE), process, mirrored, Optional.empty(), place);
+        return new PreviewAsk(new ArtPlace(art, 60), "Matt", ScreeningRecipe.withDefaults().withMethod(method), Optional.empty(),
+                new ToneWay(true, 0, OptionalDouble.empty(), Optional.empty(), Optional.empty(), EndLimits.NONE), process, mirrored, Optional.empty(), List.of(),
+                new PreviewAsk.LimitsMm(0, 0), place);
     }
 
     private static double share(StencilBits bits, boolean upper) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 import org.eclipse.core.commands.ExecutionException;
 import org.eclipse.core.commands.operations.DefaultOperationHistory;
@@ -61,7 +62,8 @@ class RecipeSheetTest {
         assertEquals("diffusion", recipe.getMethod());
         assertEquals("linear", sheet.value(RecipeField.TONE));
         for (RecipeField field : RecipeField.values()) {
-            assertEquals(field.typed().isEmpty(), !field.choices().isEmpty(), field.name());
+            long kinds = Stream.of(field.typed().isPresent(), !field.choices().isEmpty(), field.isWords()).filter(is -> is).count();
+            assertEquals(1, kinds, field.name() + " is a number, a choice or words");
             for (String choice : field.choices()) {
                 assertEquals(Optional.empty(), sheet.take(field, choice), field + " " + choice);
             }
