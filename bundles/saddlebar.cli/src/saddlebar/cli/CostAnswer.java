@@ -61,7 +61,7 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
 
     static CostAnswer of(CostJob job, Prices prices, Estimate estimate, PaintList paints, PanelList panels, BookedCosts booked, Optional<Quote> frozen) {
         List<BookedLine> against = booked.frozen().isEmpty()
-                ? estimate.lines().stream().map(line -> new BookedLine(line.source(), line.what(), line.quantity(), line.unit(), line.amount())).toList()
+                ? estimate.lines().stream().map(BookedLine::of).toList()
                 : booked.frozen();
         List<SourceVariance> variance = booked.actual().isEmpty() ? List.of() : SourceVariance.of(against, booked.actual(), prices.rounding());
         BigDecimal actual = booked.actual().stream().map(BookedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);

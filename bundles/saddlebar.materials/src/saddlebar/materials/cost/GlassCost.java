@@ -14,10 +14,11 @@ import saddlebar.materials.job.WindowJob;
 import saddlebar.materials.money.Prices;
 import saddlebar.model.problem.Refusal;
 
-/** Glass by the area of its pieces over the yield of a sheet: 0.6 where the book has no {@code yield-glass} (studio setting, no source). */
+/** Glass by the area of its pieces over the yield of its sheets: as laid out, where that is given in; else 0.6 where the book has no {@code yield-glass} (studio setting, no source). */
 @Component(service = CostSource.class)
 public final class GlassCost implements CostSource {
     private static final BigDecimal YIELD = new BigDecimal("0.6");
+    private static final Spread LAID = new Spread(0.95, 1.15);
     private static final Spread SPREAD = new Spread(0.85, 1.4);
 
     @Override
@@ -41,10 +42,11 @@ public final class GlassCost implements CostSource {
                         .forEach(piece -> byGlass.computeIfAbsent(piece.glass(), glass -> new ArrayList<>()).add(piece));
             }
             byGlass.forEach((glass, pieces) -> {
-                double areaM2 = pieces.stream().mapToDouble(PieceJob::netAreaMm2).sum() / 1e6 * window.alike() / yield;
+                double areaM2 = pieces.stream().mapToDouble(PieceJob::netAreaMm2).sum() / 1e6 * window.alike() / job.hints().glassYield().getOrDefault(glass, yield);
                 BigDecimal price = prices.ofStudio(pieces.get(0).pricePerM2().orElseThrow(() -> new Refusal("glass " + glass, "it has no price",
                         "put in what a m2 costs")));
-                lines.add(ReckonedLine.of(key(), glass, window.name(), areaM2, "m2", price, prices.rounding(), SPREAD));
+                lines.add(ReckonedLine.of(key(), glass, window.name(), areaM2, "m2", price, prices.rounding(),
+                        job.hints().glassYield().containsKey(glass) ? LAID : SPREAD));
             });
         }
         return lines;
