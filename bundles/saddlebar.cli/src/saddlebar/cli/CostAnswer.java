@@ -11,7 +11,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-import saddlebar.materials.cost.BookedCosts;
 import saddlebar.materials.cost.BookedLine;
 import saddlebar.materials.cost.CostRange;
 import saddlebar.materials.cost.Estimate;
@@ -21,13 +20,16 @@ import saddlebar.materials.cost.SourceVariance;
 import saddlebar.materials.job.CostJob;
 import saddlebar.materials.metal.CutPattern;
 import saddlebar.materials.metal.Reinforcement;
+import saddlebar.materials.money.EarnedValue;
 import saddlebar.materials.money.Prices;
 import saddlebar.model.commission.Quote;
+import saddlebar.production.cost.CommissionCosts;
 
 /** The JSON document of {@code cost}, and the same in words. Money as decimal strings, masses in g, lengths in mm. */
 record CostAnswer(String commission, String currency, String day, List<Line> lines, String cost, String overhead, String margin, String net, String tax,
         String total, Range range, List<Due> deposits, List<PaintRow> paints, List<PanelRow> panels, Map<String, Double> foilMetres, List<CutRow> cuts,
-        QuoteRow quote, String actual, List<VarianceRow> variance, List<String> assumed, List<String> cautions) {
+        QuoteRow quote, String actual, List<VarianceRow> variance, List<TaxRow> taxes, List<ProfitRow> profits, EarnedRow earned, List<ShoppingRow> shopping,
+        List<String> assumed, List<String> cautions) {
 
     record Line(String source, String what, String window, String quantity, String unit, String unitPrice, String amount) {
     }
@@ -53,25 +55,51 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
     record PatternRow(int times, List<Double> lengthsMm, double restMm) {
     }
 
-    record QuoteRow(String number, String dated, String validUntil, String total) {
+    /** {@code changes} is the number of the quote that it follows and {@code added} what it adds to its price; null for a first quote. */
+    record QuoteRow(String number, String dated, String validUntil, String total, String changes, String reason, String added) {
+    }
+
+    record TaxRow(String rate, String net, String tax) {
+    }
+
+    record ProfitRow(String window, String price, String cost, String overhead, String profit, boolean booked) {
+    }
+
+    /** Null where no milestone has a share of the work; an index is null where nothing is spent or planned yet. */
+    record EarnedRow(String budget, String planned, String earned, String actual, Double costIndex, Double scheduleIndex, String forecast) {
+    }
+
+    record ShoppingRow(String kind, String what, double need, String unit, double onHand, double buy, String packs) {
     }
 
     record VarianceRow(String source, String estimate, String actual, String price, String quantity, String total) {
     }
 
-    static CostAnswer of(CostJob job, Prices prices, Estimate estimate, PaintList paints, PanelList panels, BookedCosts booked, Optional<Quote> frozen) {
-        List<BookedLine> against = booked.frozen().isEmpty()
-                ? estimate.lines().stream().map(line -> new BookedLine(line.source(), line.what(), line.quantity(), line.unit(), line.amount())).toList()
-                : booked.frozen();
-        List<SourceVariance> variance = booked.actual().isEmpty() ? List.of() : SourceVariance.of(against, booked.actual(), prices.rounding());
-        BigDecimal actual = booked.actual().stream().map(BookedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
-        return new CostAnswer(job.title(), estimate.currency(), prices.day().toString(), lines(estimate), money(estimate.cost()), money(estimate.overhead()),
-                money(estimate.margin()), money(estimate.net()), money(estimate.tax()), money(estimate.total()),
+    static CostAnswer of(CommissionCosts costs, Optional<Quote> frozen, Optional<BigDecimal> added) {
+        Estimate estimate = costs.estimate();
+        Prices prices = costs.prices();
+        BigDecimal actual = costs.booked().actual().stream().map(BookedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+        return new CostAnswer(costs.job().title(), estimate.currency(), prices.day().toString(), lines(estimate), money(estimate.cost()),
+                money(estimate.overhead()), money(estimate.margin()), money(estimate.net()), money(estimate.tax()), money(estimate.total()),
                 range(estimate.range(), prices.rounding().decimals()),
                 estimate.deposits().stream().map(part -> new Due(part.milestone(), money(part.amount()))).toList(),
-                paints.rows().stream().map(CostAnswer::paint).toList(), panels.rows().stream().map(CostAnswer::panel).toList(), foil(panels),
-                panels.cuts().stream().map(CostAnswer::cuts).toList(), frozen.map(CostAnswer::quote).orElse(null), money(actual),
-                variance.stream().map(CostAnswer::variance).toList(), job.assumed(), cautions(job, paints, panels));
+                costs.paints().rows().stream().map(CostAnswer::paint).toList(), costs.panels().rows().stream().map(CostAnswer::panel).toList(),
+                foil(costs.panels()), costs.panels().cuts().stream().map(CostAnswer::cuts).toList(), frozen.map(made -> quote(made, added)).orElse(null),
+                money(actual), costs.variance().stream().map(CostAnswer::variance).toList(),
+                estimate.taxes().stream().map(group -> new TaxRow(money(group.rate()), money(group.net()), money(group.tax()))).toList(),
+                costs.profits().stream().map(row -> new ProfitRow(row.window(), money(row.price()), money(row.cost()), money(row.overhead()), money(row
+                        .profit()), row.booked())).toList(), costs.earned().map(found -> earned(found, prices)).orElse(null),
+                costs.shopping().rows().stream().map(row -> new ShoppingRow(row.kind(), row.what(), thousandth(row.need()), row.unit(), thousandth(row.onHand()),
+                        thousandth(row.buy()), row.packs())).toList(), costs.job().assumed(), cautions(costs.job(), costs.paints(), costs.panels()));
+    }
+
+    private static EarnedRow earned(EarnedValue found, Prices prices) {
+        return new EarnedRow(money(found.budget()), money(found.planned()), money(found.earned()), money(found.actual()), found.costIndex().orElse(null),
+                found.scheduleIndex().orElse(null), found.forecast(prices.rounding()).map(CostAnswer::money).orElse(null));
+    }
+
+    private static double thousandth(double value) {
+        return Math.rint(value * 1000) / 1000;
     }
 
     private static List<Line> lines(Estimate estimate) {
@@ -122,8 +150,9 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
         return new PatternRow(pattern.times(), pattern.lengthsHmm().stream().map(length -> length / 100.0).toList(), pattern.restHmm() / 100.0);
     }
 
-    private static QuoteRow quote(Quote quote) {
-        return new QuoteRow(quote.getNumber(), quote.getDated().toString(), quote.getValidUntil().toString(), money(quote.getTotal()));
+    private static QuoteRow quote(Quote quote, Optional<BigDecimal> added) {
+        return new QuoteRow(quote.getNumber(), quote.getDated().toString(), quote.getValidUntil().toString(), money(quote.getTotal()), quote.getChanges(),
+                quote.getReason(), added.map(CostAnswer::money).orElse(null));
     }
 
     private static VarianceRow variance(SourceVariance row) {
@@ -172,8 +201,20 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
                     row.price(), row.quantity()));
         }
         if (quote != null) {
+            if (quote.changes() != null) {
+                words.add("It changes quote " + quote.changes() + (quote.added() == null ? "" : " by " + quote.added()) + ": " + quote.reason());
+            }
             words.add("Quote " + quote.number() + " of " + quote.total() + " " + currency + " stands until " + quote.validUntil() + ".");
         }
+        if (profits.size() > 1) {
+            profits.forEach(row -> words.add(String.format(Locale.ROOT, "%s: price %s, cost %s, overhead %s, left %s%s", row.window(), row.price(), row.cost(),
+                    row.overhead(), row.profit(), row.booked() ? " (cost as booked)" : "")));
+        }
+        if (earned != null) {
+            words.add("Earned " + earned.earned() + " of " + earned.budget() + "; planned by now " + earned.planned() + ", spent " + earned.actual());
+        }
+        shopping.stream().filter(row -> row.buy() > 0).forEach(row -> words.add(String.format(Locale.ROOT, "Buy %s %s: %.2f %s%s", row.kind(), row.what(),
+                row.buy(), row.unit(), row.packs().isEmpty() ? "" : " (" + row.packs() + ")")));
         assumed.forEach(sentence -> words.add("Attention: " + sentence));
         cautions.forEach(sentence -> words.add("Caution: " + sentence));
         return words;

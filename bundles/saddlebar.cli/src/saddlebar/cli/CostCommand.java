@@ -17,22 +17,15 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import saddlebar.materials.cost.BookReader;
-import saddlebar.materials.cost.BookedCosts;
 import saddlebar.materials.cost.CostSource;
-import saddlebar.materials.cost.Estimate;
-import saddlebar.materials.cost.PaintList;
-import saddlebar.materials.cost.PanelList;
 import saddlebar.materials.cost.QuoteBook;
-import saddlebar.materials.job.CostJob;
-import saddlebar.materials.job.JobReader;
-import saddlebar.materials.job.JobRecords;
-import saddlebar.materials.money.Prices;
-import saddlebar.materials.paint.PaintRules;
 import saddlebar.model.commission.Quote;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.work.Work;
+import saddlebar.production.cost.CommissionCosts;
+import saddlebar.production.cost.CostAsk;
+import saddlebar.production.kiln.StudioHeat;
 import saddlebar.production.stock.LayoutFile;
 
 /** What a commission costs, is quoted at, and came to. */
@@ -40,11 +33,11 @@ import saddlebar.production.stock.LayoutFile;
 @Command(name = "cost", sortOptions = false, description = {"Estimates what a commission costs, and sets what it came to against that.",
         "Prices are the studio's: put in your own before you quote. Lists paint to mix and buy, metal to cut, and what panels weigh."},
         footer = {"", "Document of --json: commission, currency, day; lines (source, what, window, quantity, unit, unitPrice, amount); cost,",
-                "overhead, margin, net, tax, total; range (low, likely, high, runs, seed); deposits; paints; panels; foilMetres; cuts;",
-                "quote; actual; variance (source, estimate, actual, price, quantity, total); assumed; cautions. Money as decimal strings.",
+                "overhead, margin, net, taxes, tax, total; range (low, likely, high, runs, seed); deposits; paints; panels; foilMetres; cuts;",
+                "quote; actual; variance (source, estimate, actual, price, quantity, total); profits (window, price, cost, overhead, profit);",
+                "earned; shopping; assumed; cautions. Money as decimal strings.",
                 "", "Example: saddlebar cost demo-projects/first-panel --json"})
 public final class CostCommand implements BenchCommand {
-    private static final long SEED = 1;
     private static final long WORK_UNITS = 1;
 
     private final List<CostSource> sources;
@@ -54,6 +47,9 @@ public final class CostCommand implements BenchCommand {
 
     @Option(names = "--quote", description = "Freeze the estimate as a quote with a number of its own.")
     private boolean quote;
+
+    @Option(names = "--change", paramLabel = "REASON", description = "Freeze it as a change order to the last quote, and say why.")
+    private String change;
 
     @Option(names = "--day", paramLabel = "D", description = "Day whose prices count, such as 2026-01-31; today if not given.")
     private String day;
@@ -72,21 +68,21 @@ public final class CostCommand implements BenchCommand {
     @Override
     public Integer call() throws IOException {
         LocalDate on = day();
-        try (CommissionFolder commission = CommissionFolder.open(folder, quote ? Access.WRITE : Access.READ)) {
-            JobRecords records = JobRecords.of(commission);
-            CostJob job = JobReader.read(commission, records).withYields(LayoutFile.yields(commission.path()));
-            Prices prices = BookReader.read(commission.studio(), on, currency == null ? commission.studio().getCurrency() : currency);
-            Estimate estimate = Estimate.of(job, prices, sources, SEED);
-            PaintList paints = PaintList.of(job, PaintRules.USUAL);
+        try (CommissionFolder commission = CommissionFolder.open(folder, quote || change != null ? Access.WRITE : Access.READ)) {
+            CostAsk ask = CostAsk.read(commission, StudioHeat.installed(), on, Optional.ofNullable(currency));
             Work work = common.work(WORK_UNITS);
-            PanelList panels = PanelList.of(job, work);
+            CommissionCosts costs = CommissionCosts.of(ask, sources, LayoutFile.yields(commission.path()), work);
             work.advance(WORK_UNITS);
-            BookedCosts booked = BookedCosts.of(job, records, prices);
-            Optional<Quote> frozen = quote ? Optional.of(QuoteBook.freeze(commission, estimate, on)) : Optional.empty();
-            CostAnswer answer = CostAnswer.of(job, prices, estimate, paints, panels, booked, frozen);
-            common.tell(records.problems());
+            Optional<Quote> frozen = Optional.empty();
+            if (change != null) {
+                frozen = Optional.of(QuoteBook.change(commission, costs.estimate(), on, change));
+            } else if (quote) {
+                frozen = Optional.of(QuoteBook.freeze(commission, costs.estimate(), on));
+            }
+            CostAnswer answer = CostAnswer.of(costs, frozen, frozen.flatMap(made -> QuoteBook.added(commission.commission(), made)));
+            common.tell(ask.records().problems());
             common.answer(answer, answer.words());
-            return job.assumed().isEmpty() && records.problems().isEmpty() ? DONE : ATTENTION;
+            return costs.job().assumed().isEmpty() && ask.records().problems().isEmpty() ? DONE : ATTENTION;
         }
     }
 

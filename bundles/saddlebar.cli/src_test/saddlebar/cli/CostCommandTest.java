@@ -80,13 +80,16 @@ class CostCommandTest {
         return sum;
     }
 
-    /** The demo's stencils are not made: the answer stands, with attention, and its sums hold. */
+    /**
+     * The demo's stencils are not made: the answer stands, with attention, and its sums hold. Energy is that of the schedules as simulated, 26.39 kWh at 0.30
+     * for trace, matt and stain; risk 0.05 of 305.51.
+     */
     @Test
     void estimateOfTheDemo() {
         assertEquals(1, run("cost", folder.toString(), "--day", "2026-01-31", "--json"), this::told);
         JsonObject answer = answer();
-        assertEquals("321.54", answer.get("cost").getAsString());
-        assertEquals(new BigDecimal("321.54"), sum(answer.getAsJsonArray("lines")));
+        assertEquals("320.79", answer.get("cost").getAsString());
+        assertEquals(new BigDecimal("320.79"), sum(answer.getAsJsonArray("lines")));
         assertEquals(new BigDecimal(answer.get("total").getAsString()), sum(answer.getAsJsonArray("deposits")));
         assertEquals(4, answer.getAsJsonArray("assumed").size());
         assertTrue(answer.getAsJsonArray("cautions").toString().contains("Lead"));

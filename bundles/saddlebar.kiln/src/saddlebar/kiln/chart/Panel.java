@@ -42,7 +42,7 @@ final class Panel {
         double right = plot.left() + plot.width();
         double foot = plot.top() + plot.height();
         marks.add(new Mark.Box(plot.left(), plot.top(), plot.width(), plot.height(), Ink.PAPER, Ink.GRID));
-        double lines = Math.max(1, Math.min(6, Math.floor(plot.height() / VALUE_LABEL_PT)));
+        double lines = Math.max(2, Math.min(6, Math.floor(plot.height() / VALUE_LABEL_PT)));
         double step = step((plot.most() - plot.least()) / lines);
         for (double v = Math.ceil(plot.least() / step - 1e-9) * step; v <= plot.most() + step * 1e-6; v += step) {
             marks.add(new Mark.Rule(plot.left(), plot.y(v), right, plot.y(v), Ink.GRID));

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 import saddlebar.materials.money.DatedPrice;
 import saddlebar.materials.money.Prices;
@@ -35,7 +36,8 @@ public final class BookReader {
         add(prices, TAX, "share of price", share(book.getTaxShare()), own);
         for (PriceItem item : book.getItems()) {
             if (item.getKey() != null && item.getPrice() != null) {
-                prices.add(DatedPrice.parse(item.getKey(), item.getUnit() == null ? "" : item.getUnit(), item.getPrice(), own));
+                prices.add(DatedPrice.of(item.getKey(), Optional.ofNullable(item.getFrom()), Optional.ofNullable(item.getCurrency()).filter(code -> !code.isBlank()),
+                        item.getUnit() == null ? "" : item.getUnit(), item.getPrice(), own));
             }
         }
         return new Prices(day, own, currency, prices);

@@ -90,7 +90,7 @@ public record BookedCosts(List<BookedLine> frozen, String quote, List<BookedLine
         BigDecimal quantity = number(line, "quantity").orElse(BigDecimal.ONE);
         BigDecimal amount = number(line, "amount").orElseGet(() -> quantity.multiply(number(line, "unitPrice").orElse(BigDecimal.ZERO)));
         return new BookedLine(text(line, "sourceKey").isEmpty() ? "other" : text(line, "sourceKey"), text(line, "what"), quantity, text(line, "unit"),
-                prices.rounding().cost(prices.exchange(amount, currency, day)));
+                prices.rounding().cost(prices.exchange(amount, currency, day)), text(line, "window"));
     }
 
     private static boolean isEstimate(RecordLine line) {

@@ -29,6 +29,11 @@ record Firings(SortedMap<Integer, Double> areaM2ByOrder, double shelfM2) {
         if (shelfM2 <= 0) {
             return areaM2ByOrder.size();
         }
-        return areaM2ByOrder.values().stream().mapToInt(area -> (int) Math.ceil(area / (SHELF_FILL * shelfM2) - 1e-9)).sum();
+        return areaM2ByOrder.keySet().stream().mapToInt(this::count).sum();
+    }
+
+    /** Firings of one order. */
+    int count(int order) {
+        return shelfM2 <= 0 ? 1 : (int) Math.ceil(areaM2ByOrder.get(order) / (SHELF_FILL * shelfM2) - 1e-9);
     }
 }

@@ -14,11 +14,15 @@ import saddlebar.materials.job.WindowJob;
 import saddlebar.materials.money.Prices;
 import saddlebar.model.problem.Refusal;
 
-/** Glass by the area of its pieces over the yield of a sheet: as laid on glass, else 0.6 where the book has no {@code yield-glass} (studio setting, no source). */
+/**
+ * Glass by the area of its pieces over the yield of its sheets: as laid out, where that is given in; else 0.6 where the book has no {@code yield-glass}
+ * (studio setting, no source).
+ */
 @Component(service = CostSource.class)
 public final class GlassCost implements CostSource {
     private static final String KEY = "glass";
     private static final BigDecimal YIELD = new BigDecimal("0.6");
+    private static final Spread LAID = new Spread(0.95, 1.15);
     private static final Spread SPREAD = new Spread(0.85, 1.4);
 
     @Override
@@ -36,7 +40,7 @@ public final class GlassCost implements CostSource {
         List<ReckonedLine> lines = new ArrayList<>();
         for (WindowJob window : job.windows()) {
             lines.addAll(of(window.name(), window.alike(), window.panels().stream().flatMap(panel -> panel.pieces().stream()).toList(), prices,
-                    job.yields()));
+                    job.hints().glassYield()));
         }
         return lines;
     }
@@ -58,7 +62,7 @@ public final class GlassCost implements CostSource {
             double areaM2 = same.stream().mapToDouble(PieceJob::netAreaMm2).sum() / 1e6 * alike / yields.getOrDefault(glass, yield);
             BigDecimal price = prices.ofStudio(same.get(0).pricePerM2().orElseThrow(() -> new Refusal("glass " + glass, "it has no price",
                     "put in what a m2 costs")));
-            lines.add(ReckonedLine.of(KEY, glass, window, areaM2, "m2", price, prices.rounding(), SPREAD));
+            lines.add(ReckonedLine.of(KEY, glass, window, areaM2, "m2", price, prices.rounding(), yields.containsKey(glass) ? LAID : SPREAD));
         });
         return lines;
     }

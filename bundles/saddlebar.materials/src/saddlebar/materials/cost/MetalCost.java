@@ -60,6 +60,9 @@ public final class MetalCost implements CostSource {
             BigDecimal bar = job.studio().bar().pricePerM().orElseThrow(() -> new Refusal(job.studio().bar().name(), "it has no price",
                     "put in what a metre costs"));
             add(lines, window, job.studio().bar().name(), bars.heightsMm().size() * bars.barMm() / 1000, "m", prices.ofStudio(bar), prices);
+            if (job.studio().bar().round()) {
+                prices.find("tie").ifPresent(tie -> add(lines, window, "copper ties", bars.ties(), "piece", tie, prices));
+            }
         }
     }
 

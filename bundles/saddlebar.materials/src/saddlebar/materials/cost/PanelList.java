@@ -23,7 +23,7 @@ import saddlebar.model.work.Work;
  * @param foilMetresByWidth by the name of the foil, waste included
  */
 public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, List<Cuts> cuts) {
-    /** Length in which came and bar are taken to be sold, and what a cut takes (studio settings, no source). */
+    /** Length in which came and bar are taken to be sold where their table does not say, and what a cut takes (studio settings, no source). */
     private static final double STOCK_MM = 2000;
     private static final double KERF_MM = 2;
 
@@ -39,6 +39,7 @@ public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, L
         List<Row> rows = new ArrayList<>();
         Map<String, Double> foil = new LinkedHashMap<>();
         Map<String, List<CutOrder>> orders = new LinkedHashMap<>();
+        Map<String, Double> stocks = new LinkedHashMap<>();
         for (WindowJob window : job.windows()) {
             for (PanelJob panel : window.panels()) {
                 if (panel.pieces().isEmpty()) {
@@ -47,29 +48,32 @@ public record PanelList(List<Row> rows, Map<String, Double> foilMetresByWidth, L
                 Reinforcement bars = Reinforcement.of(panel.widthMm(), panel.heightMm(), window.barRule());
                 double mass = panel.weight().totalKg();
                 rows.add(new Row(panel.name(), window.alike(), panel.weight(), LiftingLimit.PANEL.index(mass), LiftingLimit.PANEL.handling(mass), bars));
-                bars.heightsMm().forEach(height -> order(orders, job.studio().bar().name(), bars.barMm(), window.alike()));
+                double barStock = job.studio().bar().soldLengthMm().orElse(STOCK_MM);
+                double cameStock = panel.joints().soldLengthMm().orElse(STOCK_MM);
+                bars.heightsMm().forEach(height -> order(orders, stocks, job.studio().bar().name(), barStock, bars.barMm(), window.alike()));
                 if (panel.leaded()) {
-                    panel.jointsMm().forEach(joint -> order(orders, panel.joints().name(), joint, window.alike()));
-                    panel.frameMm().forEach(side -> order(orders, panel.joints().name(), side, window.alike()));
+                    panel.jointsMm().forEach(joint -> order(orders, stocks, panel.joints().name(), cameStock, joint, window.alike()));
+                    panel.frameMm().forEach(side -> order(orders, stocks, panel.joints().name(), cameStock, side, window.alike()));
                 } else {
                     foil.merge(panel.joints().name(), FoilNeed.of(panel.perimetersMm()).totalM() * window.alike(), Double::sum);
                 }
             }
         }
         List<Cuts> cuts = new ArrayList<>();
-        orders.forEach((stock, pieces) -> cuts.add(new Cuts(stock, new CuttingStock(STOCK_MM, KERF_MM, work).plan(pieces))));
+        orders.forEach((stock, pieces) -> cuts.add(new Cuts(stock, new CuttingStock(stocks.get(stock), KERF_MM, work).plan(pieces))));
         return new PanelList(rows, foil, cuts);
     }
 
     /** Longer than a stock length is joined at a crossing: whole lengths and a rest. */
-    private static void order(Map<String, List<CutOrder>> orders, String stock, double lengthMm, int count) {
+    private static void order(Map<String, List<CutOrder>> orders, Map<String, Double> stocks, String stock, double stockMm, double lengthMm, int count) {
+        stocks.putIfAbsent(stock, stockMm);
         List<CutOrder> list = orders.computeIfAbsent(stock, name -> new ArrayList<>());
-        int whole = (int) Math.floor(lengthMm / STOCK_MM);
+        int whole = (int) Math.floor(lengthMm / stockMm);
         if (whole > 0) {
-            list.add(CutOrder.ofMm(STOCK_MM, whole * count));
+            list.add(CutOrder.ofMm(stockMm, whole * count));
         }
-        if (lengthMm - whole * STOCK_MM > 0.01) {
-            list.add(CutOrder.ofMm(lengthMm - whole * STOCK_MM, count));
+        if (lengthMm - whole * stockMm > 0.01) {
+            list.add(CutOrder.ofMm(lengthMm - whole * stockMm, count));
         }
     }
 }

@@ -8,6 +8,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -35,6 +37,31 @@ public final class QuoteBook {
 
     /** Enters the quote, saves, and appends the records. */
     public static Quote freeze(CommissionFolder folder, Estimate estimate, LocalDate day) throws IOException {
+        return freeze(folder, estimate, day, Optional.empty(), "");
+    }
+
+    /**
+     * A change order: another quote in place of one that was frozen, which stays as it is.
+     *
+     * @param reason why, in the words of whoever asked for it
+     * @throws Refusal if there is no quote to change, or no reason
+     */
+    public static Quote change(CommissionFolder folder, Estimate estimate, LocalDate day, String reason) throws IOException {
+        List<Quote> quotes = folder.commission().getQuotes();
+        if (quotes.isEmpty() || reason.isBlank()) {
+            throw new Refusal(folder.path().toString(), quotes.isEmpty() ? "there is no quote to change" : "the change has no reason",
+                    quotes.isEmpty() ? "freeze a quote first" : "say in words what was changed and who asked for it");
+        }
+        return freeze(folder, estimate, day, Optional.of(quotes.get(quotes.size() - 1)), reason.strip());
+    }
+
+    /** What a change order adds to the price before it; below 0 where it takes away. Empty for a first quote, and where the currency changed. */
+    public static Optional<BigDecimal> added(Commission commission, Quote quote) {
+        return commission.getQuotes().stream().filter(known -> known.getNumber() != null && known.getNumber().equals(quote.getChanges())
+                && Objects.equals(known.getCurrency(), quote.getCurrency())).findFirst().map(before -> quote.getTotal().subtract(before.getTotal()));
+    }
+
+    private static Quote freeze(CommissionFolder folder, Estimate estimate, LocalDate day, Optional<Quote> before, String reason) throws IOException {
         if (estimate.total().signum() <= 0) {
             throw new Refusal(folder.path().toString(), "there is nothing to quote yet", "bring artwork and choose its glass and paint first");
         }
@@ -47,10 +74,13 @@ public final class QuoteBook {
         quote.setValidUntil(day.plusDays(VALID_DAYS));
         quote.setCurrency(estimate.currency());
         quote.setTotal(estimate.total());
+        before.ifPresent(known -> {
+            quote.setChanges(known.getNumber());
+            quote.setReason(reason);
+        });
         estimate.priceLines().forEach(line -> quote.getLines().add(line(line.source(), line.source(), line.window(), line.amount())));
-        if (estimate.tax().signum() != 0) {
-            quote.getLines().add(line("tax", "tax", "", estimate.tax()));
-        }
+        estimate.taxes().stream().filter(group -> group.tax().signum() != 0)
+                .forEach(group -> quote.getLines().add(line("tax " + percent(group.rate()), "tax", "", group.tax())));
         commission.getQuotes().add(quote);
         folder.save();
         folder.records().append(records(estimate, quote));
@@ -68,6 +98,10 @@ public final class QuoteBook {
             }
         }
         return String.format(Locale.ROOT, "%s-Q%02d", stem, highest + 1);
+    }
+
+    private static String percent(BigDecimal rate) {
+        return rate.scaleByPowerOfTen(2).stripTrailingZeros().toPlainString() + " %";
     }
 
     private static QuoteLine line(String text, String source, String window, BigDecimal amount) {

@@ -23,6 +23,7 @@ import saddlebar.model.commission.LayerRole;
 import saddlebar.model.commission.Panel;
 import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.Sheet;
+import saddlebar.model.commission.Site;
 import saddlebar.model.commission.SolderStock;
 import saddlebar.model.commission.Stencil;
 import saddlebar.model.commission.Studio;
@@ -39,6 +40,7 @@ public final class JobReader {
     private static final double USUAL_MESH_CM3_PER_M2 = 25;
     private static final double USUAL_FOIL_MM = 5.55625;
     private static final int MOST_ALIKE = 10_000;
+    private static final double MOST_KM = 100_000;
     private static final String POSITIVE_PROCESS = "film-positive";
 
     private final Commission commission;
@@ -62,7 +64,24 @@ public final class JobReader {
         StudioJob studioJob = new StudioReader(studio, records, assumed).read();
         List<WindowJob> jobs = windows.stream().sorted(Comparator.comparing(Window::getName)).map(this::window).toList();
         List<SheetJob> sheets = sheets(jobs);
-        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets, assumed);
+        return new CostJob(commission.getTitle() == null ? "" : commission.getTitle(), studioJob, jobs, sheets, assumed, site(), CostHints.NONE);
+    }
+
+    private SiteJob site() {
+        Map<String, Double> onHand = new TreeMap<>();
+        for (GlassStock glass : studio.getGlass()) {
+            double moved = records.all("stock").filter(line -> glass.getId().equals(JobRecords.text(line, "itemId")) && "m2".equals(JobRecords.text(line, "unit")))
+                    .mapToDouble(line -> JobRecords.number(line, "quantity", 0)).sum();
+            if (glass.getName() != null && glass.getStockM2() + moved > 0) {
+                onHand.merge(glass.getName(), glass.getStockM2() + moved, Double::sum);
+            }
+        }
+        Site site = commission.getSite();
+        double km = site == null || site.getDistanceKm() == null ? 0 : 2 * site.getDistanceKm() * Math.max(1, site.getTrips());
+        if (!(km >= 0 && km <= MOST_KM)) {
+            throw new Refusal("site", "the way of all journeys is " + km + " km", "put in 0 to " + MOST_KM + " km");
+        }
+        return new SiteJob(km, onHand);
     }
 
     private List<SheetJob> sheets(List<WindowJob> windows) {
@@ -135,7 +154,7 @@ public final class JobReader {
         Optional<JoinStock> stock = Optional.ofNullable(panel.getJoinStock()).or(() -> studio.getJoins().stream().filter(join -> join.getKind() == wanted)
                 .min(Comparator.comparingDouble(join -> leaded ? 0 : Math.abs(join.getWidthMm() - USUAL_FOIL_MM) + Math.abs(join.getThicknessUm() - 31.75))));
         return stock.map(join -> new PanelJob.Metal(join.getName(), leaded ? join.getFaceMm() : join.getWidthMm(), join.getMassGPerM(),
-                Optional.ofNullable(join.getPricePerM()))).orElse(new PanelJob.Metal(leaded ? "came" : "foil", 0, 0, Optional.empty()));
+                Optional.ofNullable(join.getPricePerM()), Optional.ofNullable(join.getSoldLengthMm()).filter(mm -> mm > 0))).orElse(new PanelJob.Metal(leaded ? "came" : "foil", 0, 0, Optional.empty(), Optional.empty()));
     }
 
     private PanelJob.Solder solder() {

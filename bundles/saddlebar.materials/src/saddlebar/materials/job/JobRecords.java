@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -21,7 +22,8 @@ import saddlebar.model.store.RecordReading;
  * @param studio     of its studio, which other commissions may share
  */
 public record JobRecords(List<RecordLine> commission, List<RecordLine> studio, List<Problem> problems) {
-    private static final Set<String> KINDS = Set.of("stencil", "mix", "fire", "cost", "stock");
+    private static final int LEAST_PIECES = 10;
+    private static final Set<String> KINDS = Set.of("stencil", "mix", "pull", "fire", "glaze", "remake", "cost", "stock");
 
     public static JobRecords of(CommissionFolder folder) throws IOException {
         List<Problem> problems = new ArrayList<>();
@@ -48,6 +50,19 @@ public record JobRecords(List<RecordLine> commission, List<RecordLine> studio, L
     /** Both books. */
     public Stream<RecordLine> all(String kind) {
         return Stream.concat(studio.stream(), commission.stream()).filter(line -> line.kind().equals(kind));
+    }
+
+    /**
+     * Pieces made again for each piece made, by the records of both books; empty before ten pieces were made, since a smaller number tells nothing.
+     */
+    public Optional<Double> remakeShare() {
+        long made = Stream.of("pull", "fire", "glaze").flatMap(this::all).map(JobRecords::piece).filter(piece -> !piece.isEmpty()).distinct().count();
+        long again = all("remake").count();
+        return made < LEAST_PIECES ? Optional.empty() : Optional.of(Math.min(1, (double) again / made));
+    }
+
+    private static String piece(RecordLine line) {
+        return text(line, "pieceId").isEmpty() ? text(line, "piece").isEmpty() ? "" : text(line, "window") + "/" + text(line, "piece") : text(line, "pieceId");
     }
 
     static double number(RecordLine line, String key, double otherwise) {

@@ -22,7 +22,7 @@ import saddlebar.materials.metal.SolderBead;
 public record PanelJob(String name, boolean leaded, Metal joints, Solder solder, double widthMm, double heightMm, double areaM2, double edgeMm, double innerMm,
         List<Double> jointsMm, List<PieceJob> pieces, List<LayerJob> layers) {
     /** Came or foil by the metre, prices in the studio's currency. */
-    public record Metal(String name, double widthMm, double massGPerM, Optional<BigDecimal> pricePerM) {
+    public record Metal(String name, double widthMm, double massGPerM, Optional<BigDecimal> pricePerM, Optional<Double> soldLengthMm) {
     }
 
     /** Solder, price in the studio's currency. */

@@ -17,7 +17,7 @@ import java.util.Optional;
 public record StudioJob(String currency, List<PaintJob> paints, Map<String, BigDecimal> sheetPrices, double shelfM2, String kiln, double firingKwh,
         boolean firingMeasured, Bar bar) {
     /** The bar that reinforces. */
-    public record Bar(String name, boolean round, Optional<BigDecimal> pricePerM) {
+    public record Bar(String name, boolean round, Optional<BigDecimal> pricePerM, Optional<Double> soldLengthMm) {
     }
 
     public StudioJob {

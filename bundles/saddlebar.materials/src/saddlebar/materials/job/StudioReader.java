@@ -51,7 +51,7 @@ final class StudioReader {
         Optional<BarStock> bar = studio.getBars().stream().findFirst();
         return new StudioJob(studio.getCurrency(), studio.getPaints().stream().map(this::paint).toList(), sheets, shelf, kiln.map(Kiln::getName).orElse(""),
                 kwh, measured.isPresent(), new StudioJob.Bar(bar.map(BarStock::getName).orElse("bar"), bar.map(BarStock::isRound).orElse(false),
-                        bar.map(BarStock::getPricePerM)));
+                        bar.map(BarStock::getPricePerM), bar.map(BarStock::getSoldLengthMm).filter(mm -> mm > 0)));
     }
 
     private PaintJob paint(Paint paint) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Objects;
+import java.util.Optional;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.units.Require;
@@ -24,6 +25,16 @@ public record DatedPrice(String word, LocalDate from, String currency, String un
         Require.text("currency", currency);
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(price, "price");
+        if (price.signum() < 0) {
+            throw new Refusal("price book", "the price of '" + word + "' is " + price.toPlainString(), "a price is 0 or more; what is given back is a discount line");
+        }
+    }
+
+    /** An item of a price book: its fields count before what an older book wrote into the key. */
+    public static DatedPrice of(String key, Optional<LocalDate> from, Optional<String> currency, String unit, BigDecimal price, String studioCurrency) {
+        DatedPrice written = parse(key, unit, price, currency.orElse(studioCurrency));
+        currency.ifPresent(Currencies::decimals);
+        return new DatedPrice(written.word, from.orElse(written.from), currency.orElse(written.currency), unit, price);
     }
 
     public static DatedPrice parse(String key, String unit, BigDecimal price, String studioCurrency) {

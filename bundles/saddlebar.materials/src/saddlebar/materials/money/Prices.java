@@ -45,6 +45,9 @@ public record Prices(LocalDate day, String studioCurrency, String currency, List
 
     /** A price that another part of the studio's tables holds, in the studio's currency. */
     public BigDecimal ofStudio(BigDecimal price) {
+        if (price.signum() < 0) {
+            throw new Refusal("studio", "a price is " + price.toPlainString(), "a price is 0 or more");
+        }
         return exchanged(price, studioCurrency);
     }
 
@@ -60,6 +63,11 @@ public record Prices(LocalDate day, String studioCurrency, String currency, List
             throw new Refusal("price book", word + " is " + number.toPlainString(), "put in " + least + " to " + most);
         }
         return number;
+    }
+
+    /** Every word of the book that begins so, such as {@code tax-}. */
+    public List<String> words(String beginning) {
+        return book.stream().map(DatedPrice::word).filter(word -> word.startsWith(beginning)).distinct().sorted().toList();
     }
 
     private Optional<DatedPrice> latest(String word) {

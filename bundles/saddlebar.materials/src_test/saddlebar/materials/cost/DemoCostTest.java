@@ -7,24 +7,29 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+import saddlebar.materials.job.CostHints;
 import saddlebar.materials.job.CostJob;
 import saddlebar.materials.job.JobReader;
 import saddlebar.materials.job.JobRecords;
 import saddlebar.materials.money.Prices;
 import saddlebar.model.commission.CommissionFactory;
 import saddlebar.model.commission.DesignLayer;
+import saddlebar.model.commission.PriceItem;
 import saddlebar.model.commission.Quote;
 import saddlebar.model.commission.Sheet;
 import saddlebar.model.commission.Stencil;
@@ -200,6 +205,79 @@ class DemoCostTest {
             open.studio().getPriceBook().setLabourPerHour(null);
             assertTrue(assertThrows(Refusal.class, () -> estimate(open)).getMessage().contains("no price of 'labour'"));
             assertFalse(Files.exists(folder.resolve(".save")));
+        }
+    }
+
+    /** Labour 285.55 at 7 %, all else at 19 %: price lines x 1.2 / 0.85, summed by rate, each tax rounded once. */
+    @Test
+    void severalRatesOfTax() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            open.studio().getPriceBook().setTaxShare(0.19);
+            PriceItem reduced = CommissionFactory.eINSTANCE.createPriceItem();
+            reduced.setKey("tax-labour");
+            reduced.setPrice(new BigDecimal("0.07"));
+            open.studio().getPriceBook().getItems().add(reduced);
+            Estimate estimate = estimate(open);
+            assertEquals(List.of("0.19", "0.07"), estimate.taxes().stream().map(group -> group.rate().toPlainString()).toList());
+            BigDecimal labour = estimate.priceLines().stream().filter(line -> line.source().equals("labour")).map(Estimate.PriceLine::amount)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertEquals(labour, estimate.taxes().get(1).net());
+            assertEquals(new BigDecimal("28.22"), estimate.taxes().get(1).tax()); // 0.07 x (362.89 + 40.24) = 28.2191
+            assertEquals(0, estimate.net().subtract(labour).compareTo(estimate.taxes().get(0).net()));
+            assertEquals(estimate.total(), estimate.net().add(estimate.tax()));
+            Quote quote = QuoteBook.freeze(open, estimate, DAY);
+            assertEquals(List.of("tax 19 %", "tax 7 %"), quote.getLines().stream().filter(line -> line.getSourceKey().equals("tax"))
+                    .map(line -> line.getText()).toList());
+        }
+    }
+
+    /** 60 km one way, two journeys: 240 km x 0.40 = 96.00. No hours are reckoned where the book has no minutes a km. */
+    @Test
+    void travelToTheSite() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.WRITE)) {
+            open.commission().setSite(CommissionFactory.eINSTANCE.createSite());
+            open.commission().getSite().setDistanceKm(60.0);
+            open.commission().getSite().setTrips(2);
+            PriceItem km = CommissionFactory.eINSTANCE.createPriceItem();
+            km.setKey("travel-km");
+            km.setPrice(new BigDecimal("0.40"));
+            open.studio().getPriceBook().getItems().add(km);
+            List<ReckonedLine> lines = new TravelCost().reckon(JobReader.read(open, JobRecords.of(open)), prices(open), List.of());
+            assertEquals(List.of("travel | to the site and back |  | 96.00"), lines.stream().map(DemoCostTest::line).toList());
+        }
+    }
+
+    /** Three firings of 9, 8 and 7 kWh take 24 kWh, 7.20; sheets of sea green laid out at 0.8 give 0.01865476 / 0.8 x 88 = 2.05; risk 0.1. */
+    @Test
+    void whatOthersKnowCountsBeforeAStudioSetting() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.READ)) {
+            CostJob job = JobReader.read(open, JobRecords.of(open));
+            Map<Integer, Double> kwh = new HashMap<>();
+            int n = 0;
+            for (int order : job.windows().get(0).panels().get(0).layers().stream().mapToInt(layer -> layer.firingOrder()).distinct().toArray()) {
+                kwh.put(order, 9.0 - n++);
+            }
+            CostJob told = job.with(new CostHints(kwh, Map.of("sea green", 0.8), Optional.of(0.1)));
+            List<String> lines = Estimate.of(told, prices(open), SOURCES, 1).lines().stream().map(DemoCostTest::line).toList();
+            assertTrue(lines.containsAll(List.of("energy | energy of the kiln |  | 7.20", "glass | sea green | W01 | 2.05")), lines::toString);
+            BigDecimal before = Estimate.of(told, prices(open), SOURCES, 1).lines().stream().filter(line -> !line.source().equals("risk"))
+                    .map(ReckonedLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+            assertTrue(lines.contains("risk | breakage and remaking |  | " + before.multiply(new BigDecimal("0.1")).setScale(2, RoundingMode.HALF_EVEN)));
+            assertThrows(IllegalArgumentException.class, () -> new CostHints(Map.of(), Map.of("sea green", 1.2), Optional.empty()));
+        }
+    }
+
+    /** Profit of the windows sums to the margin; what was booked for a window counts in place of its estimate. */
+    @Test
+    void profitOfAWindow() throws IOException {
+        try (CommissionFolder open = CommissionFolder.open(folder, Access.READ)) {
+            Estimate estimate = estimate(open);
+            List<WindowProfit> plain = WindowProfit.of(estimate, List.of(), prices(open).rounding());
+            assertEquals(List.of("W01"), plain.stream().map(WindowProfit::window).toList());
+            assertEquals(0, estimate.margin().compareTo(plain.get(0).profit()));
+            // glass of W01 reckoned at 0.25 + 0.96 + 1.30 + 1.06 + 2.74 + 1.12 = 7.43, bought for 10.00: 2.57 less is left
+            List<BookedLine> actual = List.of(new BookedLine("glass", "sheets", BigDecimal.ONE, "sheet", new BigDecimal("10.00"), "W01"));
+            assertEquals(estimate.margin().subtract(new BigDecimal("2.57")), WindowProfit.of(estimate, actual, prices(open).rounding()).get(0).profit());
         }
     }
 }

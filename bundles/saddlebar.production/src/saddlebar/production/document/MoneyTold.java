@@ -8,14 +8,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-import saddlebar.materials.cost.BookReader;
 import saddlebar.materials.cost.CostSource;
 import saddlebar.materials.cost.Estimate;
-import saddlebar.materials.job.CostJob;
-import saddlebar.materials.job.JobReader;
-import saddlebar.materials.job.JobRecords;
 import saddlebar.materials.money.Deposits;
-import saddlebar.materials.money.Prices;
 import saddlebar.materials.money.Rounding;
 import saddlebar.model.commission.Quote;
 import saddlebar.model.commission.QuoteLine;
@@ -23,13 +18,15 @@ import saddlebar.model.commission.QuoteState;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.model.work.Work;
+import saddlebar.production.cost.CommissionCosts;
+import saddlebar.production.cost.CostAsk;
+import saddlebar.production.kiln.StudioHeat;
 import saddlebar.production.stock.LayoutFile;
 import saddlebar.report.document.ReportMatter.Money;
 
 /** The price that a document tells: the last quote that was not declined, else an estimate of the day. */
 final class MoneyTold {
-    private static final long SEED = 1;
-
     private MoneyTold() {
     }
 
@@ -45,10 +42,10 @@ final class MoneyTold {
             return Optional.empty();
         }
         try {
-            CostJob job = JobReader.read(folder, JobRecords.of(folder)).withYields(LayoutFile.yields(folder.path()));
-            Prices prices = BookReader.read(folder.studio(), day, folder.studio().getCurrency());
-            Estimate estimate = Estimate.of(job, prices, sources, SEED);
-            job.assumed().forEach(sentence -> untold.add("The price assumes: " + sentence));
+            CostAsk ask = CostAsk.read(folder, StudioHeat.installed(), day, Optional.of(folder.studio().getCurrency()));
+            CommissionCosts costs = CommissionCosts.of(ask, sources, LayoutFile.yields(folder.path()), Work.UNWATCHED);
+            Estimate estimate = costs.estimate();
+            costs.job().assumed().forEach(sentence -> untold.add("The price assumes: " + sentence));
             if (estimate.total().signum() <= 0) {
                 return Optional.empty();
             }
