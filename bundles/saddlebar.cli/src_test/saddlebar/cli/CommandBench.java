@@ -47,7 +47,8 @@ final class CommandBench {
         return List.of(new PiecesCommand(readers), new ScreenCommand(readers, methods, processes), new GangCommand(readers),
                 new BringCommand(new Bringing(readers, making)), new MakeCommand(making), new CheckCommand(new Checking(making, methods)),
                 new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes), new ToneCommand(readers),
-                new FireCommand(), new ColourCommand());
+                new FireCommand(), new ColourCommand(), new RecordCommand(), new ExposedCommand(), new SuspectsCommand(), new TraceCommand(readers),
+                new ProvCommand(), new RackCommand(), new RemakeCommand(), new StudioCommand());
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */
