@@ -45,6 +45,11 @@ public final class TraceDesk {
             }
 
             @Override
+            public void recorded(OpenCommission commission) {
+                reading = ask(reading, Messages.Job_reading, TraceReading::overview, found -> overview = found);
+            }
+
+            @Override
             public void closing(OpenCommission commission) {
                 forget();
             }
