@@ -83,9 +83,10 @@ class CommandsInOsgiTest {
     @Test
     void everyCommandIsThere() throws InvalidSyntaxException {
         assertEquals(0, run("--help"));
-        for (String command : List.of("bring", "check", "colour", "cost", "exposed", "fire", "gang", "kiln", "make", "mesh", "new", "pieces", "recipe", "record", "screen",
+        for (String command : List.of("bring", "check", "colour", "colourway", "cost", "exposed", "fire", "fullsize", "gang", "join", "kiln", "make", "mark", "mend",
+                "mesh", "new", "number", "opening", "pieces", "printer", "prov", "rack", "recipe", "record", "remake", "report", "screen", "stock", "studio",
                 "status",
-                "suspects", "tone", "wedge")) {
+                "suspects", "tone", "trace", "wedge")) {
             assertTrue(out.toString().contains("\n  " + command + " "), command + " is missing in:\n" + out);
         }
     }

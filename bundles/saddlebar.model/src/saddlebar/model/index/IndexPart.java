@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 
 import org.h2.mvstore.MVMap;
@@ -42,7 +43,7 @@ final class IndexPart implements AutoCloseable {
     private final MVMap<Long, byte[]> lists;
     private final MVMap<String, String> superseded;
     private final MVMap<String, Integer> counts;
-    private final Map<Integer, String> nameCache = new HashMap<>();
+    private final Map<Integer, String> nameCache = new ConcurrentHashMap<>();
 
     private IndexPart(MVStore store) {
         this.store = store;
@@ -215,9 +216,7 @@ final class IndexPart implements AutoCloseable {
     }
 
     private String name(int number) {
-        synchronized (nameCache) {
-            return nameCache.computeIfAbsent(number, names::get);
-        }
+        return nameCache.computeIfAbsent(number, names::get);
     }
 
     /** Every row in order. */

@@ -58,6 +58,10 @@ public final class WorkHistory {
 
     /** What is kept of a record until the units are asked for. */
     private record Entry(String id, Instant time, String kind, Map<String, String> words, Map<String, Double> measures) {
+        Entry {
+            words = Map.copyOf(words); // a million of them: the plain immutable map is a third of the size
+        }
+
         String word(String name) {
             return words.getOrDefault(name, "");
         }

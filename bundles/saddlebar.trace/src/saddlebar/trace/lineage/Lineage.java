@@ -15,6 +15,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 import saddlebar.model.index.IndexedRecord;
+import saddlebar.model.index.Mention;
 import saddlebar.model.index.RecordIndex;
 import saddlebar.model.index.Role;
 
@@ -29,6 +30,8 @@ import saddlebar.model.index.Role;
 public final class Lineage {
     private final List<RecordIndex> sources;
     private final Map<String, List<Deed>> makers = new HashMap<>();
+    private final Map<Long, Deed> deeds = new HashMap<>();
+    private final Map<Mention, List<Deed>> naming = new HashMap<>();
 
     /** @param sources their order settles what came first of two records of one moment */
     public Lineage(List<RecordIndex> sources) {
@@ -48,7 +51,7 @@ public final class Lineage {
         for (int i = 0; i < sources.size(); i++) {
             OptionalInt at = sources.get(i).ordinalOf(wanted);
             if (at.isPresent()) {
-                return Optional.of(new Deed(i, sources.get(i).record(at.getAsInt())));
+                return Optional.of(deed(i, at.getAsInt()));
             }
         }
         return Optional.empty();
@@ -60,18 +63,35 @@ public final class Lineage {
 
     /** Records that speak of a thing in one of these roles, in the order of time. */
     public List<Deed> naming(String thing, Collection<Role> roles) {
+        if (roles.size() == 1) {
+            return naming(new Mention(roles.iterator().next(), thing));
+        }
         Set<Deed> found = new TreeSet<>(Deed.IN_TIME);
-        for (int i = 0; i < sources.size(); i++) {
-            RecordIndex source = sources.get(i);
-            for (Role role : roles) {
-                for (int ordinal : source.naming(role, thing)) {
+        roles.forEach(role -> found.addAll(naming(new Mention(role, thing))));
+        return List.copyOf(found);
+    }
+
+    private List<Deed> naming(Mention mention) {
+        List<Deed> known = naming.get(mention);
+        if (known == null) {
+            known = new ArrayList<>();
+            for (int i = 0; i < sources.size(); i++) {
+                RecordIndex source = sources.get(i);
+                for (int ordinal : source.naming(mention.role(), mention.thing())) {
                     if (!source.isSuperseded(ordinal)) {
-                        found.add(new Deed(i, source.record(ordinal)));
+                        known.add(deed(i, ordinal));
                     }
                 }
             }
+            known.sort(Deed.IN_TIME);
+            naming.put(mention, known);
         }
-        return List.copyOf(found);
+        return known;
+    }
+
+    /** One question meets the same records again and again. */
+    private Deed deed(int source, int ordinal) {
+        return deeds.computeIfAbsent((long) source << 32 | ordinal, any -> new Deed(source, sources.get(source).record(ordinal)));
     }
 
     /** Names of things that begin so. */

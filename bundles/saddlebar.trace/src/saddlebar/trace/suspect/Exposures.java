@@ -52,42 +52,76 @@ final class Exposures {
         return new TwoByTwo(badIn, exposed.size() - badIn, badCount - badIn, units - exposed.size() - (badCount - badIn));
     }
 
-    /** Counts of one group within each combination of the others that occurs. */
-    List<TwoByTwo> strata(UnitSet exposed, List<UnitSet> others) {
-        return strata(exposed, cells(others), 1 << others.size());
+    /** Counts of one group within and without another. */
+    List<TwoByTwo> strata(UnitSet exposed, UnitSet other) {
+        int[] one = exposed.units();
+        int[] two = other.units();
+        long both = 0;
+        long badBoth = 0;
+        for (int i = 0, k = 0; i < one.length && k < two.length;) {
+            if (one[i] == two[k]) {
+                both++;
+                badBoth += bad.get(one[i]) ? 1 : 0;
+                i++;
+                k++;
+            } else if (one[i] < two[k]) {
+                i++;
+            } else {
+                k++;
+            }
+        }
+        TwoByTwo of = table(exposed);
+        TwoByTwo with = table(other);
+        long badOther = with.badExposed() - badBoth;
+        return List.of(new TwoByTwo(badBoth, both - badBoth, badOther, with.exposed() - both - badOther),
+                new TwoByTwo(of.badExposed() - badBoth, of.goodExposed() - (both - badBoth), of.badOther() - badOther,
+                        of.goodOther() - (with.exposed() - both - badOther)));
     }
 
-    /** For each unit the combination of these sets that it belongs to, as bits. */
-    int[] cells(List<UnitSet> others) {
-        int[] cells = new int[units];
+    /** The combinations of some sets that occur, for looking at many groups within them. */
+    Cells cells(List<UnitSet> others) {
+        int[] cellOf = new int[units];
         for (int bit = 0; bit < others.size(); bit++) {
             for (int unit : others.get(bit).units()) {
-                cells[unit] |= 1 << bit;
+                cellOf[unit] |= 1 << bit;
             }
         }
-        return cells;
+        long[] all = new long[1 << others.size()];
+        long[] badAll = new long[all.length];
+        for (int unit = 0; unit < units; unit++) {
+            all[cellOf[unit]]++;
+            badAll[cellOf[unit]] += bad.get(unit) ? 1 : 0;
+        }
+        return new Cells(cellOf, all, badAll);
     }
 
-    /** As {@link #strata(UnitSet, List)}, with the cells known. */
-    List<TwoByTwo> strata(UnitSet exposed, int[] cells, int count) {
-        long[] all = new long[count];
-        long[] badAll = new long[count];
-        long[] in = new long[count];
-        long[] badIn = new long[count];
-        for (int unit = 0; unit < units; unit++) {
-            all[cells[unit]]++;
-            badAll[cells[unit]] += bad.get(unit) ? 1 : 0;
+    /** For each unit the combination that it belongs to, as bits, and what each combination holds. */
+    final class Cells {
+        private final int[] cellOf;
+        private final long[] all;
+        private final long[] badAll;
+
+        private Cells(int[] cellOf, long[] all, long[] badAll) {
+            this.cellOf = cellOf;
+            this.all = all;
+            this.badAll = badAll;
         }
-        for (int unit : exposed.units()) {
-            in[cells[unit]]++;
-            badIn[cells[unit]] += bad.get(unit) ? 1 : 0;
-        }
-        List<TwoByTwo> strata = new ArrayList<>();
-        for (int cell = 0; cell < count; cell++) {
-            if (all[cell] > 0) {
-                strata.add(new TwoByTwo(badIn[cell], in[cell] - badIn[cell], badAll[cell] - badIn[cell], all[cell] - in[cell] - (badAll[cell] - badIn[cell])));
+
+        List<TwoByTwo> strata(UnitSet exposed) {
+            long[] in = new long[all.length];
+            long[] badIn = new long[all.length];
+            for (int unit : exposed.units()) {
+                in[cellOf[unit]]++;
+                badIn[cellOf[unit]] += bad.get(unit) ? 1 : 0;
             }
+            List<TwoByTwo> strata = new ArrayList<>();
+            for (int cell = 0; cell < all.length; cell++) {
+                if (all[cell] > 0) {
+                    strata.add(new TwoByTwo(badIn[cell], in[cell] - badIn[cell], badAll[cell] - badIn[cell],
+                            all[cell] - in[cell] - (badAll[cell] - badIn[cell])));
+                }
+            }
+            return strata;
         }
-        return strata;
     }
 }

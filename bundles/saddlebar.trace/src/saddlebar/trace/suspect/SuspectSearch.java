@@ -84,7 +84,22 @@ public record SuspectSearch(double falseShare, int fewest) {
             held.add(lead);
         }
         while (!guilty.isEmpty()) {
-            done.add(next(guilty, held, sets, exposures, sorted.size()));
+            double most = falseShare * (held.size() + 1) / sorted.size(); // as the step-up rule asks of the next in the list
+            Exposures.Cells cells = exposures.cells(held.stream().map(sets::get).toList());
+            List<StratifiedOdds> within = guilty.stream().map(s -> StratifiedOdds.of(cells.strata(sets.get(s)))).toList();
+            int best = clearest(within, most);
+            if (best < 0 || held.size() >= MOST_HELD) { // nothing is left that stands beside those held
+                List<Level> by = held.stream().flatMap(s -> s.levels().stream()).toList();
+                for (int i = 0; i < guilty.size(); i++) {
+                    StratifiedOdds odds = within.get(i);
+                    done.add(guilty.get(i).standing(odds.informative() == 0 ? Standing.INSEPARABLE : Standing.EXPLAINED, Optional.of(odds), by));
+                }
+                guilty.clear();
+            } else {
+                Suspect found = guilty.remove(best);
+                held.add(found);
+                done.add(found.standing(Standing.ALSO, Optional.of(within.get(best)), List.of()));
+            }
         }
         sorted.stream().filter(s -> s.adjusted() > falseShare).forEach(done::add);
         return done;
@@ -96,8 +111,8 @@ public record SuspectSearch(double falseShare, int fewest) {
         for (int other = 1; other < guilty.size(); other++) {
             UnitSet leads = sets.get(guilty.get(lead));
             UnitSet others = sets.get(guilty.get(other));
-            StratifiedOdds leadWithin = StratifiedOdds.of(exposures.strata(leads, List.of(others)));
-            StratifiedOdds otherWithin = StratifiedOdds.of(exposures.strata(others, List.of(leads)));
+            StratifiedOdds leadWithin = StratifiedOdds.of(exposures.strata(leads, others));
+            StratifiedOdds otherWithin = StratifiedOdds.of(exposures.strata(others, leads));
             if (leadWithin.informative() > 0 && !grave(leadWithin, falseShare) && grave(otherWithin, falseShare)) {
                 lead = other;
             }
@@ -109,25 +124,15 @@ public record SuspectSearch(double falseShare, int fewest) {
         return odds.p() <= most && odds.oddsRatio().value() > 1;
     }
 
-    /** Of those left, the one that is clearest with the held ones fixed; when none is left that way, the clearest of all. */
-    private Suspect next(List<Suspect> guilty, List<Suspect> held, Map<Suspect, UnitSet> sets, Exposures exposures, int tested) {
-        double most = falseShare * (held.size() + 1) / tested; // as the step-up rule asks of the next in the list
-        int[] cells = exposures.cells(held.stream().map(sets::get).toList());
-        List<Level> by = held.stream().flatMap(s -> s.levels().stream()).toList();
+    /** Of those left, the one that is clearest with the held ones fixed. */
+    private static int clearest(List<StratifiedOdds> within, double most) {
         int best = -1;
-        List<StratifiedOdds> within = guilty.stream().map(s -> StratifiedOdds.of(exposures.strata(sets.get(s), cells, 1 << held.size()))).toList();
-        for (int i = 0; i < guilty.size(); i++) {
+        for (int i = 0; i < within.size(); i++) {
             if (grave(within.get(i), most) && (best < 0 || within.get(i).p() < within.get(best).p())) {
                 best = i;
             }
         }
-        if (best >= 0 && held.size() < MOST_HELD) {
-            Suspect found = guilty.remove(best);
-            held.add(found);
-            return found.standing(Standing.ALSO, Optional.of(within.get(best)), List.of());
-        }
-        StratifiedOdds odds = within.get(0);
-        return guilty.remove(0).standing(odds.informative() == 0 ? Standing.INSEPARABLE : Standing.EXPLAINED, Optional.of(odds), by);
+        return best;
     }
 
     private List<Measured> measures(List<WorkUnit> work) {

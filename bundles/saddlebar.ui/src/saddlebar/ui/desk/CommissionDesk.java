@@ -23,6 +23,11 @@ public final class CommissionDesk {
             // not everybody needs to know
         }
 
+        /** Something was entered in its making record. */
+        default void recorded(OpenCommission commission) {
+            // not everybody needs to know
+        }
+
         /** Something in it has changed, or was saved. */
         default void changed(OpenCommission commission) {
             // not everybody needs to know
@@ -113,6 +118,11 @@ public final class CommissionDesk {
         if (open.isPresent() && open.get().path().equals(path)) {
             reopen();
         }
+    }
+
+    /** To be called by whoever has entered something in the making record of what is open. */
+    public void recorded() {
+        open.ifPresent(commission -> listeners.forEach(listener -> listener.recorded(commission)));
     }
 
     public void addListener(Listener listener) {

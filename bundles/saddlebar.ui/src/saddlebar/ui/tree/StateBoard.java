@@ -38,6 +38,11 @@ public final class StateBoard {
             }
 
             @Override
+            public void recorded(OpenCommission commission) {
+                read(commission.path());
+            }
+
+            @Override
             public void closing(OpenCommission commission) {
                 stop();
                 states = MakingStates.NONE;
