@@ -26,7 +26,6 @@ import saddlebar.model.work.Work;
 import saddlebar.production.cost.CommissionCosts;
 import saddlebar.production.cost.CostAsk;
 import saddlebar.production.kiln.StudioHeat;
-import saddlebar.production.stock.LayoutFile;
 
 /** What a commission costs, is quoted at, and came to. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -71,7 +70,7 @@ public final class CostCommand implements BenchCommand {
         try (CommissionFolder commission = CommissionFolder.open(folder, quote || change != null ? Access.WRITE : Access.READ)) {
             CostAsk ask = CostAsk.read(commission, StudioHeat.installed(), on, Optional.ofNullable(currency));
             Work work = common.work(WORK_UNITS);
-            CommissionCosts costs = CommissionCosts.of(ask, sources, LayoutFile.yields(commission.path()), work);
+            CommissionCosts costs = CommissionCosts.of(ask, sources, work);
             work.advance(WORK_UNITS);
             Optional<Quote> frozen = Optional.empty();
             if (change != null) {

@@ -47,11 +47,10 @@ public record CommissionCosts(CostJob job, Prices prices, Estimate estimate, Pai
     }
 
     /**
-     * @param yields share of the sheets of a glass that becomes pieces, from sheets that were laid out; empty where none were
-     * @param work   asked whether to stop; no units are told
+     * @param work asked whether to stop; no units are told
      */
-    public static CommissionCosts of(CostAsk ask, List<CostSource> sources, Map<String, Double> yields, Work work) {
-        CostJob job = ask.job().with(new CostHints(firings(ask, work), yields, ask.records().remakeShare()));
+    public static CommissionCosts of(CostAsk ask, List<CostSource> sources, Work work) {
+        CostJob job = ask.job().with(new CostHints(firings(ask, work), ask.yields(), ask.records().remakeShare()));
         Prices prices = ask.prices();
         Estimate estimate = Estimate.of(job, prices, sources, SEED);
         PaintList paints = PaintList.of(job, PaintRules.USUAL);

@@ -29,6 +29,7 @@ import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.production.kiln.StudioHeat;
+import saddlebar.production.stock.LayoutFile;
 
 /**
  * Everything that the cost of a commission is reckoned from, as values: read where the model may be read, reckoned anywhere.
@@ -36,10 +37,12 @@ import saddlebar.production.kiln.StudioHeat;
  * @param schedules by which the layers of each firing order are fired; orders whose paint has no schedule are left out
  * @param steps     milestones, for earned value
  * @param unfired   firing orders without a schedule
+ * @param yields    share of the sheets of a glass that becomes pieces, from sheets that were laid out; empty where none were
  */
 public record CostAsk(CostJob job, JobRecords records, Prices prices, Optional<Kiln> kiln, Map<Integer, Schedule> schedules, List<EarnedValue.Step> steps,
-        Set<Integer> unfired) {
+        Set<Integer> unfired, Map<String, Double> yields) {
     public CostAsk {
+        yields = Map.copyOf(yields);
         schedules = Map.copyOf(schedules);
         steps = List.copyOf(steps);
         unfired = Set.copyOf(unfired);
@@ -68,7 +71,8 @@ public record CostAsk(CostJob job, JobRecords records, Prices prices, Optional<K
         }
         unfired.removeAll(schedules.keySet());
         Optional<Kiln> kiln = studio.getKilns().stream().findFirst().map(heat::kiln);
-        return new CostAsk(job, records, prices, kiln, schedules, steps(folder.commission().getMilestones()), unfired);
+        return new CostAsk(job, records, prices, kiln, schedules, steps(folder.commission().getMilestones()), unfired,
+                LayoutFile.yields(folder.path()));
     }
 
     private static Optional<Schedule> schedule(Studio studio, DesignLayer layer) {

@@ -22,7 +22,6 @@ import saddlebar.model.work.Work;
 import saddlebar.production.cost.CommissionCosts;
 import saddlebar.production.cost.CostAsk;
 import saddlebar.production.kiln.StudioHeat;
-import saddlebar.production.stock.LayoutFile;
 import saddlebar.report.document.ReportMatter.Money;
 
 /** The price that a document tells: the last quote that was not declined, else an estimate of the day. */
@@ -43,7 +42,7 @@ final class MoneyTold {
         }
         try {
             CostAsk ask = CostAsk.read(folder, StudioHeat.installed(), day, Optional.of(folder.studio().getCurrency()));
-            CommissionCosts costs = CommissionCosts.of(ask, sources, LayoutFile.yields(folder.path()), Work.UNWATCHED);
+            CommissionCosts costs = CommissionCosts.of(ask, sources, Work.UNWATCHED);
             Estimate estimate = costs.estimate();
             costs.job().assumed().forEach(sentence -> untold.add("The price assumes: " + sentence));
             if (estimate.total().signum() <= 0) {

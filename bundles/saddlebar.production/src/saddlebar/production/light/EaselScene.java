@@ -68,7 +68,7 @@ public record EaselScene(String name, RectMm bounds, List<Contour> outlines, Lis
         List<ScenePiece> recoloured = pieces.stream().map(piece -> known.containsKey(piece.id()) ? piece.withGlass(known.get(piece.id()).looks()) : piece)
                 .toList();
         List<SceneLayer> repainted = layers.stream().map(layer -> paints.containsKey(layer.id()) ? layer.painted(paints.get(layer.id())) : layer).toList();
-        return new EaselScene(name, bounds, outlines, recoloured, repainted, problems, sketch.colourways(), metal, states);
+        return new EaselScene(name, bounds, outlines, recoloured, repainted, problems, sketch.colourways(), metal, hints, states);
     }
 
     public MakingState state(ScenePiece piece) {

@@ -3,7 +3,6 @@ package saddlebar.ui.glazing;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.Executor;
@@ -120,7 +119,7 @@ public final class CostDesk {
 
     private void reckon(CostAsk ask, Work work) {
         try {
-            CommissionCosts made = CommissionCosts.of(ask, sources.all(), Map.of(), work);
+            CommissionCosts made = CommissionCosts.of(ask, sources.all(), work);
             work.checkpoint();
             screen.execute(() -> {
                 costs = Optional.of(made);
