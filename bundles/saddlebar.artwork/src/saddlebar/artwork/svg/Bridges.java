@@ -1,8 +1,10 @@
 package saddlebar.artwork.svg;
 
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
 import java.awt.geom.Path2D;
+import java.awt.geom.PathIterator;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 
@@ -33,6 +35,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 import saddlebar.artwork.drawing.Picture;
+import saddlebar.model.problem.Refusal;
 import saddlebar.artwork.svg.PathData.Read;
 
 /**
@@ -40,6 +43,9 @@ import saddlebar.artwork.svg.PathData.Read;
  * keep their content; clips that cut each other where Batik takes one out of the other, and that hide all where they are empty.
  */
 final class Bridges {
+    /** More than this in one outline is no drawing by hand, and no tracing that anybody could cut or print. */
+    private static final int MOST_POINTS = 500_000;
+
     private Bridges() {
     }
 
@@ -57,11 +63,25 @@ final class Bridges {
     /** Who is told of faults in path data. */
     interface PathFaults {
         void found(Element element, PathData.Fault fault);
+
+        /** What an outline is refused with that is too long. */
+        Refusal tooLong(Element element, String what);
     }
 
     private static void shape(ShapeNode node, Element element, Read read, PathFaults faults) {
+        if (points(read.path()) > MOST_POINTS) {
+            throw faults.tooLong(element, "one outline has more than " + MOST_POINTS + " points");
+        }
         node.setShape(read.path());
         read.fault().ifPresent(fault -> faults.found(element, fault));
+    }
+
+    private static int points(Shape path) {
+        int points = 0;
+        for (PathIterator steps = path.getPathIterator(null); !steps.isDone() && points <= MOST_POINTS; steps.next()) {
+            points++;
+        }
+        return points;
     }
 
     private static final class PathBridge extends SVGPathElementBridge {

@@ -27,7 +27,7 @@ import saddlebar.model.problem.Refusal;
  */
 final class DocumentBuilder extends DefaultHandler2 {
     private static final int MOST_DEPTH = 400;
-    private static final int MOST_ELEMENTS = 1_000_000;
+    private static final int MOST_ELEMENTS = 250_000;
     /** Longer than this no program writes a word or a shape for later. */
     private static final int MOST_ENTITY = 16_384;
     private static final Pattern ENTITY_USED = Pattern.compile("[&%]([^#;\\s&%][^;\\s&%]*);");
@@ -87,7 +87,7 @@ final class DocumentBuilder extends DefaultHandler2 {
         int line = eventLine;
         ended();
         if (++elements > MOST_ELEMENTS) {
-            throw new Refusal(findings.where(line), "the drawing has more than a million elements", "split it into several files");
+            throw new Refusal(findings.where(line), "the drawing has more than " + MOST_ELEMENTS + " elements", "split it into several files");
         }
         if (open.size() + skipped > MOST_DEPTH) {
             throw new Refusal(findings.where(line), "groups lie in groups more than " + MOST_DEPTH + " deep", "take the drawing's groups apart");

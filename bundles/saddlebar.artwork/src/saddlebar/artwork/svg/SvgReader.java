@@ -54,6 +54,8 @@ public final class SvgReader implements ArtworkReader {
             return drawing(file, settings, findings, document);
         } catch (StackOverflowError e) {
             throw new Refusal(findings.fileName(), "its groups, copies or patterns lie in each other too deep", "take the drawing's groups apart", e);
+        } catch (OutOfMemoryError e) {
+            throw new Refusal(findings.fileName(), "the drawing is too large for the memory there is", "split it, or simplify what was traced", e);
         }
     }
 
@@ -64,7 +66,7 @@ public final class SvgReader implements ArtworkReader {
         tidy.tidy();
         SvgSize size = SvgSize.of(root, findings);
         new References(document, findings).follow();
-        context.use(tidy::pathFault, new Pictures(file, findings));
+        context.use(tidy, new Pictures(file, findings));
         SvgBuilder builder = new SvgBuilder(findings);
         GraphicsNode page = page(builder.build(context, document), findings);
 

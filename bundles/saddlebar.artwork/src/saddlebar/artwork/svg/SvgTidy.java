@@ -18,7 +18,7 @@ import saddlebar.model.problem.Refusal;
  * Goes once through the document and takes out, or mends, what Batik would stumble over; each is told. Numbers that are none (NaN, infinite)
  * are refused: nobody knows where such a thing was meant to be.
  */
-final class SvgTidy {
+final class SvgTidy implements Bridges.PathFaults {
     private static final Set<String> NUMBERS = Set.of("x", "y", "x1", "y1", "x2", "y2", "cx", "cy", "r", "rx", "ry", "fx", "fy", "width", "height", "dx",
             "dy", "offset", "refX", "refY", "markerWidth", "markerHeight", "viewBox", "transform", "gradientTransform", "patternTransform", "stroke-width",
             "font-size", "stroke-dasharray", "stroke-dashoffset", "startOffset", "style", "opacity");
@@ -76,8 +76,14 @@ final class SvgTidy {
                 "delete or redraw this element and export again");
     }
 
-    /** What path data is told by: broken numbers refuse the drawing, other faults are warned of. */
-    void pathFault(Element element, PathData.Fault fault) {
+    @Override
+    public Refusal tooLong(Element element, String what) {
+        return new Refusal(findings.where(element), Source.tag(element) + ": " + what, "simplify it, or take it apart");
+    }
+
+    /** Broken numbers refuse the drawing, other faults are warned of. */
+    @Override
+    public void found(Element element, PathData.Fault fault) {
         String attribute = Source.isSvg(element, "path") ? "d" : "points";
         if (fault.broken()) {
             throw noNumber(element, attribute);

@@ -61,6 +61,7 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
         private final Map<String, LayerPurpose.Source> sources = new LinkedHashMap<>();
         private final Map<String, String> glass = new LinkedHashMap<>();
         private final Set<String> unused = new LinkedHashSet<>();
+        private LayerPurpose.Source others = LayerPurpose.Source.GUESSED;
 
         Settling(Artwork artwork, Optional<ArtworkReference> last) {
             this.artwork = artwork;
@@ -70,6 +71,7 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
         }
 
         void said(BringRequest request) {
+            others = LayerPurpose.Source.SAID; // who names some says of the others that they are for nothing
             request.roles().forEach((role, name) -> put(role, artwork.chosenLayer(name).id(), LayerPurpose.Source.SAID));
             if (!roles.containsKey(LayerRole.CUTLINE)) {
                 guesses.stream().filter(guess -> guess.hint() == LayerHint.CUTLINE && !roles.containsValue(guess.layer().id())).findFirst()
@@ -158,7 +160,7 @@ record LayerRoles(Map<LayerRole, String> painted, Map<String, String> glass, Str
             for (LayerGuess guess : guesses) {
                 ArtLayer layer = guess.layer();
                 String purpose = purpose(layer);
-                LayerPurpose.Source source = sources.getOrDefault(layer.id(), sources.getOrDefault(layer.label(), LayerPurpose.Source.GUESSED));
+                LayerPurpose.Source source = sources.getOrDefault(layer.id(), sources.getOrDefault(layer.label(), others));
                 boolean own = purpose.equals(LayerPurpose.of(guess.hint()));
                 all.add(new LayerPurpose(layer.id(), layer.label(), purpose, source, own ? guess.ground() : LayerGuess.Ground.NOTHING));
             }

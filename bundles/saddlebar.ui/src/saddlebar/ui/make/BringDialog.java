@@ -230,7 +230,7 @@ final class BringDialog extends TitleAreaDialog {
         } else {
             aboutRoles.hint(looked && rows.rows().isEmpty() ? Messages.Roles_noLayers : Messages.Roles_kept);
         }
-        boolean right = named && measured && looked && fault.isEmpty();
+        boolean right = named && measured && looked && !rows.rows().isEmpty() && fault.isEmpty();
         choice = right
                 ? new BringChoice(art, window.getText().strip(), known ? "" : title.getText().strip(), widthMm, page.getSelection(), rows.rows())
                 : null;
