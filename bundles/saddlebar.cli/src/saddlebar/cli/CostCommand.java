@@ -33,6 +33,7 @@ import saddlebar.model.commission.Quote;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
 import saddlebar.model.work.Work;
+import saddlebar.production.stock.LayoutFile;
 
 /** What a commission costs, is quoted at, and came to. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -73,7 +74,7 @@ public final class CostCommand implements BenchCommand {
         LocalDate on = day();
         try (CommissionFolder commission = CommissionFolder.open(folder, quote ? Access.WRITE : Access.READ)) {
             JobRecords records = JobRecords.of(commission);
-            CostJob job = JobReader.read(commission, records);
+            CostJob job = JobReader.read(commission, records).withYields(LayoutFile.yields(commission.path()));
             Prices prices = BookReader.read(commission.studio(), on, currency == null ? commission.studio().getCurrency() : currency);
             Estimate estimate = Estimate.of(job, prices, sources, SEED);
             PaintList paints = PaintList.of(job, PaintRules.USUAL);

@@ -18,11 +18,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import saddlebar.kiln.advice.Advisor;
 import saddlebar.kiln.chart.FiringChart;
+import saddlebar.kiln.chart.FiringTable;
 import saddlebar.kiln.fire.Firing;
 import saddlebar.kiln.fire.Kiln;
 import saddlebar.kiln.fire.Load;
 import saddlebar.kiln.fire.Simulation;
-import saddlebar.kiln.glass.Glass;
 import saddlebar.kiln.glass.Vft;
 import saddlebar.kiln.log.FiringLog;
 import saddlebar.kiln.log.LogReader;
@@ -30,10 +30,11 @@ import saddlebar.kiln.log.LogReview;
 import saddlebar.kiln.paint.HeatWork;
 import saddlebar.kiln.paint.PaintFlux;
 import saddlebar.kiln.paint.PaintHistory;
-import saddlebar.kiln.plate.MaxwellPlate;
+import saddlebar.kiln.schedule.HeatCurve;
 import saddlebar.kiln.schedule.Schedule;
 import saddlebar.kiln.schedule.ScheduleFile;
 import saddlebar.kiln.search.FoundSchedule;
+import saddlebar.kiln.search.KilnLearning;
 import saddlebar.kiln.search.ScheduleSearch;
 import saddlebar.kiln.search.SearchLimits;
 import saddlebar.kiln.table.KilnTables;
@@ -41,6 +42,7 @@ import saddlebar.model.problem.LockedException;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Units;
+import saddlebar.report.chart.ChartPdf;
 
 /** A firing simulated, advised on, and held against what the kiln did. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
@@ -51,8 +53,7 @@ import saddlebar.model.units.Units;
                 "LOG has time (ISO 8601), seconds or minutes, and temperature_c, temperature_f or thermocouple_mv (type K) with cold_junction_c.", "",
                 "Never leave a kiln unattended near its peak; ventilate; eye protection made for kilns."})
 public final class FireCommand implements BenchCommand {
-    /** Smaller pieces bow freely by micrometres: studio setting, no source. */
-    private static final double FLAT_FROM_MM = 300;
+    private static final double TABLE_EVERY_MIN = 5;
 
     @Parameters(index = "0", paramLabel = "SCHEDULE", description = "The schedule as CSV.")
     private Path schedule;
@@ -60,20 +61,12 @@ public final class FireCommand implements BenchCommand {
     @Option(names = "--log", paramLabel = "LOG", description = "What the kiln did, as CSV of its logger.")
     private Path log;
 
-    @Option(names = "--glass", paramLabel = "NAME", defaultValue = "float",
-            description = "float, srm-710a, srm-710 or a glass of the studio's tables; float if not given.")
-    private String glassName;
+    @Mixin
+    private FireLoad lying;
 
     @Option(names = "--paint", paramLabel = "NAME",
             description = "Paint of the studio's tables that is new in this firing; its flux then counts the heat work.")
     private String paintName;
-
-    @Option(names = "--thickness-mm", paramLabel = "T", defaultValue = "3", description = "Thickest glass of the load in mm; 3 if not given.")
-    private double thicknessMm;
-
-    @Option(names = "--largest-mm", paramLabel = "L", defaultValue = "150",
-            description = "Longest side of the largest piece in mm; 150 if not given. From 300 on its own weight holds it flat.")
-    private double largestMm;
 
     @Option(names = "--kiln", paramLabel = "NAME", defaultValue = "small kiln", description = "Kiln of the studio's tables; small kiln if not given.")
     private String kilnName;
@@ -86,8 +79,15 @@ public final class FireCommand implements BenchCommand {
             description = "Look for the shortest schedule that keeps to all limits and write it to OUT (CSV).")
     private Path optimise;
 
-    @Option(names = "--chart", paramLabel = "OUT", description = "Draw temperatures and stress to OUT (SVG).")
+    @Option(names = "--lesson", paramLabel = "SCHEDULE=LOG",
+            description = "Learn what the kiln can do from a schedule and its log before all else; several if given again.")
+    private List<String> lessons = List.of();
+
+    @Option(names = "--chart", paramLabel = "OUT", description = "Draw temperatures and stress to OUT (SVG, PNG or PDF by its ending).")
     private Path chart;
+
+    @Option(names = "--table", paramLabel = "OUT", description = "Write the chart in numbers to OUT (CSV), a row for every five minutes.")
+    private Path table;
 
     @Option(names = "--replace", description = "Replace OUT if it exists.")
     private boolean replace;
@@ -99,20 +99,20 @@ public final class FireCommand implements BenchCommand {
     public Integer call() throws IOException {
         checkWords();
         KilnTables tables = tables();
-        Glass glass = named("--glass", glassName, tables.glass(glassName), tables.glassNames());
+        Load load = lying.load(tables, common);
         Optional<PaintFlux> paint = paintName == null
                 ? Optional.empty()
-                : Optional.of(named("--paint", paintName, tables.paint(paintName), tables.paintNames()));
-        Kiln kiln = named("--kiln", kilnName, tables.kiln(kilnName), tables.kilnNames());
+                : Optional.of(FireLoad.named("--paint", paintName, tables.paint(paintName), tables.paintNames(), common));
+        Kiln kiln = FireLoad.named("--kiln", kilnName, tables.kiln(kilnName), tables.kilnNames(), common);
         Schedule asked = ScheduleFile.read(schedule);
         Optional<FiringLog> read = log == null ? Optional.empty() : Optional.of(LogReader.read(log, kiln.powerW()));
-        Load load = Load.of(glass, thicknessMm).withLargestMm(largestMm)
-                .held(largestMm < FLAT_FROM_MM ? MaxwellPlate.Hold.FREE : MaxwellPlate.Hold.FLAT);
+        Optional<KilnLearning.Learnt> learnt = learnt(kiln);
+        kiln = learnt.map(found -> found.kiln().withoutLoad(load.shelf())).orElse(kiln);
         List<PaintHistory.Fired> before = earlierFirings(tables, load, kiln);
-        Vft counts = paint.map(PaintFlux::flux).orElse(glass.viscosity());
+        Vft counts = paint.map(PaintFlux::flux).orElse(load.glass().viscosity());
 
         Firing firing = Simulation.run(asked, load, kiln);
-        List<Problem> advice = Advisor.on(firing, paint, before);
+        List<Problem> advice = Stream.concat(Advisor.on(firing, paint, before).stream(), lying.cautions().stream()).sorted(Problem.WORST_FIRST).toList();
         Optional<LogReview> review = read.map(found -> LogReview.of(asked, found, counts));
         Optional<FoundSchedule> shortest = Optional.empty();
         if (optimise != null) {
@@ -120,11 +120,17 @@ public final class FireCommand implements BenchCommand {
                     .of(ScheduleSearch.shortest(asked, load, kiln, SearchLimits.usual(load, paint), common.work(ScheduleSearch.WORK_UNITS)));
             ScheduleFile.write(shortest.get().schedule(), optimise, replace);
         }
-        if (chart != null) {
-            FiringChart.write(firing, read.map(FiringLog::curve), chart, replace);
+        Optional<HeatCurve> curve = read.map(FiringLog::curve);
+        if (chart != null && ending(chart).equals(".pdf")) {
+            ChartPdf.write(FiringChart.drawing(firing, curve), asked.name(), chart, "Saddlebar");
+        } else if (chart != null) {
+            FiringChart.write(firing, curve, chart, replace);
+        }
+        if (table != null) {
+            FiringTable.write(FiringTable.rows(firing, curve, TABLE_EVERY_MIN), table, replace);
         }
         double written = HeatWork.of(asked.asWritten(), counts);
-        FireAnswer answer = FireAnswer.of(firing, written, counts, advice, read, review, paint, shortest, optimise, chart);
+        FireAnswer answer = FireAnswer.of(firing, written, counts, advice, read, review, paint, shortest, learnt, optimise, chart);
         common.answer(answer, words(firing, answer, read, review, shortest));
         List<Problem> all = Stream.concat(advice.stream(), review.map(LogReview::cautions).orElse(List.of()).stream()).sorted(Problem.WORST_FIRST)
                 .toList();
@@ -133,23 +139,28 @@ public final class FireCommand implements BenchCommand {
     }
 
     private void checkWords() throws LockedException {
-        if (!(thicknessMm >= 0.5 && thicknessMm <= 60)) {
-            throw common.wrong("--thickness-mm takes 0.5 to 60 mm, not " + Units.plain(thicknessMm) + ".");
+        if (chart != null && !List.of(".svg", ".png", ".pdf").contains(ending(chart))) {
+            throw common.wrong("--chart takes a name that ends in .svg, .png or .pdf, not '" + chart + "'.");
         }
-        if (!(largestMm >= 5 && largestMm <= 5000)) {
-            throw common.wrong("--largest-mm takes 5 to 5000 mm, not " + Units.plain(largestMm) + ".");
-        }
-        if (chart != null && !String.valueOf(chart.getFileName()).toLowerCase(Locale.ROOT).endsWith(".svg")) {
-            throw common.wrong("--chart takes a name that ends in .svg, not '" + chart + "'.");
-        }
-        if (optimise != null && !String.valueOf(optimise.getFileName()).toLowerCase(Locale.ROOT).endsWith(".csv")) {
-            throw common.wrong("--optimise takes a name that ends in .csv, not '" + optimise + "'.");
-        }
-        for (Path out : new Path[] {optimise, chart}) { // before a search of seconds, not behind it
+        csvOnly("--table", table);
+        csvOnly("--optimise", optimise);
+        for (Path out : new Path[] {optimise, chart, table}) { // before a search of seconds, not behind it
             if (out != null && Files.exists(out) && !replace) {
                 throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
             }
         }
+    }
+
+    private void csvOnly(String option, Path out) {
+        if (out != null && !ending(out).equals(".csv")) {
+            throw common.wrong(option + " takes a name that ends in .csv, not '" + out + "'.");
+        }
+    }
+
+    /** In small letters, with its point. */
+    private static String ending(Path file) {
+        String name = String.valueOf(file.getFileName()).toLowerCase(Locale.ROOT);
+        return name.substring(Math.max(0, name.lastIndexOf('.')));
     }
 
     private static KilnTables tables() throws IOException {
@@ -157,12 +168,17 @@ public final class FireCommand implements BenchCommand {
         return folder == null ? KilnTables.builtIn() : KilnTables.read(Path.of(folder));
     }
 
-    private <T> T named(String option, String name, Optional<T> found, List<String> known) {
-        return found.orElseThrow(() -> common.wrong(option + " knows no '" + name + "'. "
-                + (known.isEmpty()
-                        ? "The studio's tables were not found."
-                        : "It knows "
-                                + String.join(", ", known) + ".")));
+    private Optional<KilnLearning.Learnt> learnt(Kiln kiln) throws IOException {
+        List<KilnLearning.Lesson> found = new ArrayList<>();
+        for (String one : lessons) {
+            int at = one.indexOf('=');
+            if (at < 1 || at == one.length() - 1) {
+                throw common.wrong("--lesson takes SCHEDULE=LOG such as trace-650.csv=kiln-log.csv, not '" + one + "'.");
+            }
+            found.add(new KilnLearning.Lesson(ScheduleFile.read(Path.of(one.substring(0, at))), LogReader.read(Path.of(one.substring(at + 1)), kiln.powerW())
+                    .curve()));
+        }
+        return found.isEmpty() ? Optional.empty() : Optional.of(KilnLearning.from(kiln, found, common.work(1)));
     }
 
     private List<PaintHistory.Fired> earlierFirings(KilnTables tables, Load load, Kiln kiln) throws IOException {
@@ -173,7 +189,7 @@ public final class FireCommand implements BenchCommand {
                 throw common.wrong("--earlier takes PAINT=SCHEDULE such as \"tracing black=trace-650.csv\", not '" + one + "'.");
             }
             String name = one.substring(0, at);
-            PaintFlux paint = named("--earlier", name, tables.paint(name), tables.paintNames());
+            PaintFlux paint = FireLoad.named("--earlier", name, tables.paint(name), tables.paintNames(), common);
             Schedule fired = ScheduleFile.read(Path.of(one.substring(at + 1)));
             before.add(new PaintHistory.Fired(fired.name(), List.of(paint), Simulation.run(fired, load, kiln).faceCurve()));
         }
@@ -183,7 +199,7 @@ public final class FireCommand implements BenchCommand {
     private List<String> words(Firing firing, FireAnswer answer, Optional<FiringLog> read, Optional<LogReview> review,
             Optional<FoundSchedule> shortest) {
         List<String> words = new ArrayList<>();
-        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(), Units.plain(thicknessMm),
+        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(), Units.plain(firing.load().thicknessMm()),
                 firing.load().glass().name()));
         words.add(String.format(Locale.ROOT, "%.1f h, may be opened after %.1f h; peak %.0f degC, painted face %.0f degC; %.1f kWh", answer.hours(),
                 answer.hoursToOpen(),
@@ -197,13 +213,19 @@ public final class FireCommand implements BenchCommand {
                         answer.log().gaps(),
                         answer.log().gaps() == 1 ? "" : "s")));
         shortest.ifPresent(found -> {
-            words.add(String.format(Locale.ROOT, "%s: %.1f h until it may be opened, in place of %.1f h; held back by %s", optimise,
-                    found.firing().hoursToOpen(),
-                    firing.hoursToOpen(), found.heldBackBy().isEmpty() ? "nothing" : String.join(", ", found.heldBackBy())));
+            words.add(String.format(Locale.ROOT, "%s: %.1f h until it may be opened, in place of %.1f h; %.1f kWh in place of %.1f kWh; held back by %s",
+                    optimise, found.firing().hoursToOpen(), firing.hoursToOpen(), found.firing().energy().kWh(), firing.energy().kWh(), found.heldBackBy().isEmpty() ? "nothing" : String.join(", ", found.heldBackBy())));
             words.add("Fire a test piece by it before you trust a window to it.");
         });
+        if (answer.learnt() != null) {
+            words.add(String.format(Locale.ROOT, "Learnt from %d log%s: the run lies %.1f K beside them (%.1f K by the table).", lessons.size(),
+                    lessons.size() == 1 ? "" : "s", answer.learnt().afterK(), answer.learnt().beforeK()));
+        }
         if (chart != null) {
             words.add("Chart: " + chart);
+        }
+        if (table != null) {
+            words.add("Table: " + table);
         }
         return words;
     }

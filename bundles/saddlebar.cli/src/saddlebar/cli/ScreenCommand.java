@@ -29,8 +29,10 @@ import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.units.Units;
 import saddlebar.model.work.Work;
+import saddlebar.production.studio.WedgeFile;
 import saddlebar.stencil.ActualScreen;
 import saddlebar.stencil.BitBands;
+import saddlebar.stencil.BitPicture;
 import saddlebar.stencil.ScreenedBands;
 import saddlebar.stencil.ScreeningMethod;
 import saddlebar.stencil.ScreeningMethods;
@@ -43,12 +45,15 @@ import saddlebar.stencil.code.WrittenBits;
 import saddlebar.stencil.limits.CheckedBands;
 import saddlebar.stencil.limits.LimitsCheck;
 import saddlebar.stencil.limits.LimitsFound;
+import saddlebar.stencil.limits.Mending;
+import saddlebar.stencil.limits.PictureMending;
 import saddlebar.stencil.mesh.Mesh;
 import saddlebar.stencil.process.Face;
 import saddlebar.stencil.process.StencilProcess;
 import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.process.TonerSide;
 import saddlebar.stencil.tone.Calibration;
+import saddlebar.stencil.tone.DrawnCurve;
 import saddlebar.stencil.tone.EndLimits;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.Stretch;
@@ -63,6 +68,7 @@ public final class ScreenCommand implements BenchCommand {
     private static final Mesh USUAL_MESH = new Mesh(220, 48);
     private static final double MEASURE_DPI = 100;
     private static final double LOOK_DPI = 50;
+    private static final int TOLD_STEPS = 20;
 
     private final ArtworkReaders readers;
     private final ScreeningMethods methods;
@@ -115,6 +121,13 @@ public final class ScreenCommand implements BenchCommand {
             description = "How lines run: straight, rings[:X,Y], waves:LENGTH_MM,HEIGHT_MM, or artwork (along its contours).")
     private String course;
 
+    @Option(names = "--course-layer", paramLabel = "NAME", description = "Layer whose drawing leads the lines with --course artwork; the screened one if not given.")
+    private String courseLayer;
+
+    @Option(names = "--curve", paramLabel = "W:S W:S ...",
+            description = "Tone curve by hand: points wanted:screened in shares, as one word in quotes, such as \"0.25:0.2 0.5:0.38\".")
+    private String curve;
+
     @Option(names = "--tone", paramLabel = "T", description = "linear, or a CSV of a measured wedge with the columns nominal,effective.")
     private String tone;
 
@@ -136,11 +149,18 @@ public final class ScreenCommand implements BenchCommand {
     @Option(names = "--face", paramLabel = "FACE", defaultValue = "interior", description = "Painted face of the glass: interior or exterior.")
     private String face;
 
-    @Option(names = "--open-mm", paramLabel = "MM", description = "Finest opening, only counted; that of a 220 mesh if not given.")
+    @Option(names = "--open-mm", paramLabel = "MM", description = "Finest opening, counted; that of a 220 mesh if not given.")
     private Double openMm;
 
-    @Option(names = "--bridge-mm", paramLabel = "MM", description = "Finest bridge, only counted; that of a 220 mesh if not given.")
+    @Option(names = "--bridge-mm", paramLabel = "MM", description = "Finest bridge, counted; that of a 220 mesh if not given.")
     private Double bridgeMm;
+
+    @Option(names = "--mend", paramLabel = "HOW,HOW", split = ",",
+            description = "Widen what is too fine: thicken (openings, to --open-mm), strengthen (bridges, to --bridge-mm). Each step is told.")
+    private List<String> mend = List.of();
+
+    @Mixin
+    private QualityOptions quality;
 
     @Mixin
     private CommonOptions common;
@@ -154,7 +174,15 @@ public final class ScreenCommand implements BenchCommand {
 
     /** The JSON document; what a method does not have is null. */
     record Answer(String file, int widthPx, int heightPx, double dpi, String method, Double lpi, Double angleDeg, Double dotMm, int levels, double coverage,
-            long tooFine, long bridgesLost, long looseIslands, boolean mirrored, String compression, String sha256, double seconds) {
+            long tooFine, long bridgesLost, long looseIslands, boolean mirrored, String compression, String sha256, double seconds,
+            List<MendRow> mended, List<QualityRow> quality) {
+    }
+
+    /** One place widened; its first px on the page. */
+    record MendRow(String kind, double[] at, int px) {
+        static MendRow of(Mending.Step step) {
+            return new MendRow(step.kind(), new double[] {step.at().xMm(), step.at().yMm()}, step.px());
+        }
     }
 
     @Override
@@ -169,7 +197,9 @@ public final class ScreenCommand implements BenchCommand {
         double finestOpenMm = limit("--open-mm", openMm, USUAL_MESH.finestDotUm() / 1000);
         double finestBridgeMm = limit("--bridge-mm", bridgeMm, USUAL_MESH.finestBridgeUm() / 1000);
         requireTone();
+        requireMend();
         String ending = ending();
+        quality.check(common, replace);
         if (Files.exists(out) && !replace) {
             throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
         }
@@ -185,10 +215,12 @@ public final class ScreenCommand implements BenchCommand {
             LimitsCheck check = new LimitsCheck(place.widthPx(), place.heightPx(), dpi, finestOpenMm, finestBridgeMm);
             if (screening.looksAhead(recipe)) {
                 RasterRequest coarse = RasterRequest.ofPage(artwork, LOOK_DPI, coding);
-                screening = screening.having(artwork.gray(layer, coarse, common.work(1).part(0, coarse.heightPx())), LOOK_DPI, recipe);
+                LayerChoice leads = courseLayer == null ? layer : LayerChoice.of(artwork.chosenLayer(courseLayer));
+                screening = screening.having(artwork.gray(leads, coarse, common.work(1).part(0, coarse.heightPx())), LOOK_DPI, recipe);
             }
             BitBands screened = new ScreenedBands(artwork.gray(layer, place, work), table, screening, recipe, common.jobs());
-            BitBands paint = new CheckedBands(screened, check);
+            List<Mending.Step> steps = new ArrayList<>();
+            BitBands paint = new CheckedBands(mended(screened, finestOpenMm, finestBridgeMm, steps), check);
             BitBands toner = process.toner(paint, mirrored);
             WrittenBits written = switch (ending) {
                 case "tif" -> BitonalTiff.write(toner, out, settings, work);
@@ -198,9 +230,16 @@ public final class ScreenCommand implements BenchCommand {
             LimitsFound found = check.finish();
             ActualScreen actual = screening.actual(recipe);
             double seconds = (System.nanoTime() - begun) / 1e9;
+            List<String> words = words(written, actual, found, mirrored, process);
+            steps.stream().limit(TOLD_STEPS).forEach(step -> words.add(String.format(Locale.ROOT, "  %s at %.2f, %.2f mm: %d px", step.kind(), step.at().xMm(),
+                    step.at().yMm(), step.px())));
+            if (!mend.isEmpty()) {
+                words.add(steps.size() + " places widened" + (steps.size() > TOLD_STEPS ? "; --json tells them all" : ""));
+            }
+            List<QualityRow> measured = quality.measured(List.of(recipe), methods, replace, common.work(1), words);
             common.answer(new Answer(out.toString(), written.widthPx(), written.heightPx(), dpi, method, boxed(actual.lpi()), boxed(actual.angleDeg()),
                     boxed(actual.dotMm()), actual.levels(), found.coverage(), found.tooFine(), found.bridgesLost(), found.looseIslands(), mirrored,
-                    written.compression(), written.sha256OfFile(), seconds), words(written, actual, found, mirrored, process));
+                    written.compression(), written.sha256OfFile(), seconds, steps.stream().map(MendRow::of).toList(), measured), words);
             List<Problem> problems = new ArrayList<>(artwork.warnings());
             problems.addAll(screening.advice(recipe));
             common.tell(problems);
@@ -217,7 +256,38 @@ public final class ScreenCommand implements BenchCommand {
         return clusterDots == null ? recipe : recipe.withClusterDots(clusterDots);
     }
 
+    private void requireMend() {
+        for (String how : mend) {
+            if (!how.strip().equals(Mending.THICKEN) && !how.strip().equals(Mending.STRENGTHEN)) {
+                throw common.wrong("--mend takes thicken, strengthen or both with a comma, not '" + how + "'.");
+            }
+        }
+    }
+
+    private boolean mends(String how) {
+        return mend.stream().anyMatch(word -> word.strip().equals(how));
+    }
+
+    /** What is screened, widened where that was asked for: then the picture is held whole. */
+    private BitBands mended(BitBands screened, double openMm, double bridgeMm, List<Mending.Step> steps) throws IOException {
+        if (mend.isEmpty()) {
+            return screened;
+        }
+        try (screened) {
+            PictureMending.Done done = PictureMending.all(BitPicture.of(screened), dpi, mends(Mending.THICKEN) ? openMm : 0,
+                    mends(Mending.STRENGTHEN) ? bridgeMm : 0);
+            steps.addAll(done.steps());
+            return done.bits().bands();
+        }
+    }
+
     private void requireTone() {
+        if (curve != null) {
+            if ("linear".equals(tone)) {
+                throw common.wrong("--tone linear leaves no room for --curve; leave one of them out.");
+            }
+            common.ofWords(() -> DrawnCurve.parse(curve));
+        }
         if (tone != null && (from != null || to != null)) {
             throw common.wrong("--tone says the whole tone; leave out --from and --to.");
         }
@@ -233,7 +303,7 @@ public final class ScreenCommand implements BenchCommand {
         OptionalDouble upTo = to == null ? OptionalDouble.empty() : OptionalDouble.of(to);
         double bare = from == null ? 0 : from;
         Stretch stretch = upTo.isPresent() ? new Stretch(bare, upTo.getAsDouble()) : Stretch.of(bare, upTo, measured(artwork, layer, coding));
-        return ToneTable.of(coding, stretch, calibration, EndLimits.NONE);
+        return ToneTable.of(coding, stretch, DrawnCurve.parse(curve), calibration, EndLimits.NONE);
     }
 
     /** The drawn range shows at a low resolution already. */

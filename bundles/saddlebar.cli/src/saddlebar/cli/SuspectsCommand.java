@@ -14,8 +14,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.production.trace.TraceRoom;
+import saddlebar.trace.history.WorkHistory;
 import saddlebar.trace.statistics.Estimate;
 import saddlebar.trace.statistics.TwoByTwo;
 import saddlebar.trace.suspect.Findings;
@@ -31,7 +32,7 @@ import saddlebar.trace.suspect.SuspectSearch;
 public final class SuspectsCommand implements BenchCommand {
     private static final int SHOWN = 12;
 
-    @Parameters(index = "0", paramLabel = "C", description = "Folder of the commission.")
+    @Parameters(index = "0", paramLabel = "C-or-STUDIO", description = "Folder of the commission, or of a studio: then of all who joined it.")
     private Path folder;
 
     @Option(names = "--kind", paramLabel = "K", description = "Only flaws of this kind.")
@@ -67,9 +68,11 @@ public final class SuspectsCommand implements BenchCommand {
     }
 
     /** One number taken on the way, flawed against good. */
-    record MeasureRow(String name, int bad, int good, double medianBad, double medianGood, double p, double q, double higher) {
+    record MeasureRow(String name, int bad, int good, double medianBad, double medianGood, double p, double q, double higher, double delta,
+            String size) {
         static MeasureRow of(Measured m) {
-            return new MeasureRow(m.name(), m.bad(), m.good(), m.medianBad(), m.medianGood(), m.test().p(), m.adjusted(), m.test().higher());
+            return new MeasureRow(m.name(), m.bad(), m.good(), m.medianBad(), m.medianGood(), m.test().p(), m.adjusted(), m.test().higher(),
+                    m.test().delta(), m.test().size());
         }
     }
 
@@ -79,16 +82,18 @@ public final class SuspectsCommand implements BenchCommand {
 
     @Override
     public Integer call() throws IOException {
-        try (CommissionFolder commission = CommissionFolder.open(folder, Access.READ)) {
-            if (window != null && !commission.windowNames().contains(window)) {
-                throw common.wrong("There is no window " + window + "; take one of " + String.join(", ", commission.windowNames()) + ".");
+        try (TraceRoom room = TraceRoom.open(folder, common.work(1))) {
+            List<String> windows = room.commission().map(CommissionFolder::windowNames).orElse(List.of());
+            if (window != null && room.commission().isPresent() && !windows.contains(window)) {
+                throw common.wrong("There is no window " + window + "; take one of " + String.join(", ", windows) + ".");
             }
-            WorkReading reading = WorkReading.of(commission, Optional.ofNullable(kind), Optional.ofNullable(window), common.work(1));
-            common.tell(reading.problems());
-            Findings findings = SuspectSearch.withDefaults().among(reading.units());
+            common.tell(room.problems());
+            WorkHistory history = new WorkHistory(Optional.ofNullable(kind), Optional.ofNullable(window));
+            room.sources().forEach(source -> source.index().forEach(history::take));
+            Findings findings = SuspectSearch.withDefaults().among(history.units());
             common.answer(new Answer(findings.units(), findings.bad(), findings.suspects().stream().map(Row::of).toList(),
                     findings.measures().stream().map(MeasureRow::of).toList(), findings.cautions()), words(findings));
-            return reading.problems().isEmpty() ? DONE : ATTENTION;
+            return room.problems().isEmpty() ? DONE : ATTENTION;
         }
     }
 
@@ -104,7 +109,7 @@ public final class SuspectsCommand implements BenchCommand {
             words.add("and " + (findings.suspects().size() - SHOWN) + " more; --json lists all");
         }
         findings.measures().forEach(m -> words.add(String.format(Locale.ROOT, "%s: median %.4g where flawed, %.4g where good; chance %.2g%s", m.name(),
-                m.medianBad(), m.medianGood(), m.test().p(), m.differs() ? ", it differs" : "")));
+                m.medianBad(), m.medianGood(), m.test().p(), m.differs() ? ", a " + m.test().size() + " difference" : "")));
         words.addAll(findings.cautions());
         return words;
     }

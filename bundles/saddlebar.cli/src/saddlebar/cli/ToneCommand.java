@@ -2,9 +2,11 @@ package saddlebar.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 import org.osgi.service.component.annotations.Activate;
 import org.osgi.service.component.annotations.Component;
@@ -15,15 +17,22 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import saddlebar.artwork.Artwork;
 import saddlebar.artwork.ArtworkReaders;
-import saddlebar.artwork.LayerChoice;
-import saddlebar.artwork.RasterRequest;
-import saddlebar.artwork.ReadSettings;
-import saddlebar.model.art.GrayCoding;
+import saddlebar.model.commission.Mesh;
+import saddlebar.model.commission.Paint;
+import saddlebar.model.commission.ToneCalibration;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Severity;
-import saddlebar.model.units.Units;
+import saddlebar.model.store.Access;
+import saddlebar.production.facts.CalibrationChoice;
+import saddlebar.production.studio.CalibrationBook;
+import saddlebar.production.studio.StudioThings;
+import saddlebar.production.studio.WedgeFile;
+import saddlebar.production.studio.WedgePicture;
+import saddlebar.stencil.ScreeningMethod;
+import saddlebar.stencil.ScreeningMethods;
+import saddlebar.stencil.ScreeningRecipe;
+import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.tone.Calibration;
 import saddlebar.stencil.tone.MeasuredWedge;
 import saddlebar.stencil.tone.WedgeReading;
@@ -35,12 +44,14 @@ import saddlebar.stencil.wedge.WedgePhotograph;
 @Command(name = "tone", sortOptions = false,
         description = "Turns readings of a fired step wedge, or a photograph of it on a light box, into a tone calibration.",
         footer = {"", "Example: saddlebar tone readings.csv",
+                "Example: saddlebar tone readings.csv --keep demo-projects/first-panel --paint \"pale matt\" --mesh 220-48 --method am",
                 "Readings are CSV: nominal (0 to 1) and one of effective, density, transmittance."})
 public final class ToneCommand implements BenchCommand {
     private static final int INVERSE_STEPS = 20;
-    private static final double PHOTOGRAPH_PX = 2000;
 
     private final ArtworkReaders readers;
+    private final ScreeningMethods methods;
+    private final StencilProcesses processes;
 
     @Parameters(index = "0", paramLabel = "READINGS", description = "CSV of readings; a picture with --photograph.")
     private Path file;
@@ -58,16 +69,49 @@ public final class ToneCommand implements BenchCommand {
             description = "1 for paint seen through glass (if not given); 1.6 to 2 for proofs on paper.")
     private double yuleNielsen;
 
+    @Option(names = "--keep", paramLabel = "C-or-STUDIO",
+            description = "Keep the calibration in this studio, dated; recipes with calibrated tone use it until a newer one for the same paint, mesh and method"
+                    + " supersedes it.")
+    private Path keep;
+
+    @Option(names = "--paint", paramLabel = "NAME", description = "Paint that the wedge was printed with, by the studio's name. With --keep.")
+    private String paint;
+
+    @Option(names = "--mesh", paramLabel = "NAME", description = "Mesh that it was printed through, by the studio's name. With --keep.")
+    private String mesh;
+
+    @Option(names = "--method", paramLabel = "M", defaultValue = "am", description = "Screening method of the wedge; am if not given.")
+    private String method;
+
+    @Option(names = "--lpi", paramLabel = "L", defaultValue = "40", description = "Its ruling; 40 if not given.")
+    private double lpi;
+
+    @Option(names = "--dot-mm", paramLabel = "D", defaultValue = "0.254", description = "Its scattered dots in mm; 0.254 if not given.")
+    private double dotMm;
+
+    @Option(names = "--process", paramLabel = "P", defaultValue = "fused-sheet", description = "Process of its stencil; fused-sheet if not given.")
+    private String processKey;
+
+    @Option(names = "--measured", paramLabel = "DAY", description = "Day of the readings, such as 2026-03-17; today if not given.")
+    private LocalDate measured;
+
     @Mixin
     private CommonOptions common;
 
     @Activate
-    public ToneCommand(@Reference ArtworkReaders readers) {
+    public ToneCommand(@Reference ArtworkReaders readers, @Reference ScreeningMethods methods, @Reference StencilProcesses processes) {
         this.readers = readers;
+        this.methods = methods;
+        this.processes = processes;
     }
 
     /** The JSON document. */
-    record Answer(double[][] points, double gainAt50, double[][] inverse, List<double[]> densities, List<ProblemRow> problems) {
+    record Answer(double[][] points, double gainAt50, double[][] inverse, List<double[]> densities, List<ProblemRow> problems,
+            Kept kept) {
+    }
+
+    /** What now stands in the studio. */
+    record Kept(String name, String measured, String superseded) {
     }
 
     @Override
@@ -77,6 +121,12 @@ public final class ToneCommand implements BenchCommand {
         }
         if (!photograph && !known.isEmpty()) {
             throw common.wrong("--known goes with --photograph.");
+        }
+        if (keep == null && (paint != null || mesh != null || measured != null)) {
+            throw common.wrong("--paint, --mesh and --measured say what --keep is to keep; give --keep C-or-STUDIO too.");
+        }
+        if (keep != null && (paint == null || mesh == null)) {
+            throw common.wrong("--keep needs --paint and --mesh, by the studio's names.");
         }
         List<Problem> problems = new ArrayList<>();
         List<double[]> densities = new ArrayList<>();
@@ -89,21 +139,36 @@ public final class ToneCommand implements BenchCommand {
             double wanted = (double) i / INVERSE_STEPS;
             inverse[i] = new double[] {wanted, calibration.toScreen(wanted)};
         }
-        common.answer(new Answer(points, calibration.gainAt50(), inverse, densities, problems.stream().map(ProblemRow::of).toList()),
-                words(calibration, inverse));
+        List<String> words = words(calibration, inverse);
+        Kept kept = keep == null ? null : kept(readings, words);
+        common.answer(new Answer(points, calibration.gainAt50(), inverse, densities, problems.stream().map(ProblemRow::of).toList(), kept), words);
         common.tell(problems);
         return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;
     }
 
     private List<WedgeReading> photographed(List<Problem> problems, List<double[]> densities) throws IOException {
-        try (Artwork picture = readers.read(file, ReadSettings.asDrawn())) {
-            double dpi = PHOTOGRAPH_PX / Math.max(picture.widthMm(), picture.heightMm()) * Units.MM_PER_INCH;
-            RasterRequest place = RasterRequest.ofPage(picture, dpi, GrayCoding.SRGB_LUMINANCE);
-            WedgePhotograph.Read read = WedgePhotograph.read(picture.gray(LayerChoice.all(), place, common.work(place.heightPx())), WedgeLayout.usual(), known,
-                    knownMm);
-            problems.addAll(read.problems());
-            read.steps().forEach(step -> densities.add(new double[] {step.nominal(), step.density()}));
-            return MeasuredWedge.readings(read.steps(), yuleNielsen);
+        WedgePhotograph.Read read = WedgePicture.read(readers, file, WedgeLayout.usual(), known, knownMm, common.work(1));
+        problems.addAll(read.problems());
+        read.steps().forEach(step -> densities.add(new double[] {step.nominal(), step.density()}));
+        return MeasuredWedge.readings(read.steps(), yuleNielsen);
+    }
+
+    private Kept kept(List<WedgeReading> readings, List<String> words) throws IOException {
+        common.ofWords(() -> processes.process(processKey));
+        ScreeningMethod screening = common.ofWords(() -> methods.method(method));
+        ScreeningRecipe recipe = common.ofWords(() -> ScreeningRecipe.withDefaults().withMethod(method).withLpi(lpi).withDotMm(dotMm));
+        try (StudioAccess studio = StudioAccess.open(keep, Access.WRITE)) {
+            Paint of = common.ofWords(() -> StudioThings.paint(studio.studio(), paint));
+            Mesh through = common.ofWords(() -> StudioThings.mesh(studio.studio(), mesh));
+            Optional<ToneCalibration> before = CalibrationChoice.of(studio.studio(), of, through, method);
+            ToneCalibration calibration = CalibrationBook.keep(studio.studio(), CalibrationBook.Measured.of(of, through, recipe, screening.actual(recipe),
+                    processKey, yuleNielsen, measured == null ? LocalDate.now() : measured, String.valueOf(file.getFileName()), readings));
+            studio.save();
+            words.add("Kept as " + calibration.getName() + "." + before.map(older -> calibration.getSupersededBy() == null
+                    ? " It supersedes " + older.getName() + ", which stays to be looked at."
+                    : " " + older.getName() + " is newer and stays in use.").orElse(""));
+            String superseded = calibration.getSupersededBy() == null ? before.map(ToneCalibration::getName).orElse(null) : null;
+            return new Kept(calibration.getName(), calibration.getMeasured().toString(), superseded);
         }
     }
 

@@ -85,6 +85,9 @@ public final class WedgeCommand implements BenchCommand {
     private String tonerSide;
 
     @Mixin
+    private QualityOptions quality;
+
+    @Mixin
     private CommonOptions common;
 
     @Activate
@@ -95,7 +98,7 @@ public final class WedgeCommand implements BenchCommand {
 
     /** The JSON document. */
     record Answer(String file, int widthPx, int heightPx, double dpi, List<String> wedges, List<Double> steps, boolean mirrored, String compression,
-            String sha256) {
+            String sha256, List<QualityRow> quality) {
     }
 
     @Override
@@ -115,6 +118,7 @@ public final class WedgeCommand implements BenchCommand {
         if (Files.exists(out) && !replace) {
             throw new LockedException(out + " exists already; nothing was written. Give --replace to replace it, or another name.");
         }
+        quality.check(common, replace);
         StencilProcess process = common.ofWords(() -> processes.process(processKey));
         boolean mirrored = process.mirrored(touches, Face.INTERIOR);
         Paper paper = common.ofWords(() -> Paper.of(sheet));
@@ -130,11 +134,12 @@ public final class WedgeCommand implements BenchCommand {
             default -> SheetPdf.write(composed, out, settings, common.work(2L * plan.heightPx()));
         };
         List<String> names = recipes.stream().map(WedgeSheet::name).toList();
+        List<String> words = new ArrayList<>(List.of(out + ": " + names.size() + (names.size() == 1 ? " wedge of " : " wedges of ") + layout.steps().size()
+                + " steps: " + String.join("; ", names), process.caution(),
+                "Paint and its dust are poisonous if breathed or swallowed: wet-clean, wear a fitted respirator, no food nearby."));
+        List<QualityRow> measured = quality.measured(recipes, methods, replace, common.work(1), words);
         common.answer(new Answer(out.toString(), written.widthPx(), written.heightPx(), dpi, names, layout.steps(), mirrored, written.compression(),
-                written.sha256OfFile()),
-                List.of(out + ": " + names.size() + (names.size() == 1 ? " wedge of " : " wedges of ") + layout.steps().size() + " steps: "
-                        + String.join("; ", names), process.caution(),
-                        "Paint and its dust are poisonous if breathed or swallowed: wet-clean, wear a fitted respirator, no food nearby."));
+                written.sha256OfFile(), measured), words);
         return DONE;
     }
 

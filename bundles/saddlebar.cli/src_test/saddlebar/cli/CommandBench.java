@@ -46,8 +46,9 @@ final class CommandBench {
         Making making = new Making(readers, methods, processes);
         return List.of(new PiecesCommand(readers), new ScreenCommand(readers, methods, processes), new GangCommand(readers),
                 new BringCommand(new Bringing(readers, making)), new MakeCommand(making), new CheckCommand(new Checking(making, methods)),
-                new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes), new ToneCommand(readers),
-                new FireCommand(), new ColourCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(), new OpeningCommand(), new JoinCommand(),
+                new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes),
+                new ToneCommand(readers, methods, processes), new PrinterCommand(readers, methods), new FireCommand(), new KilnCommand(),
+                new ColourCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(), new OpeningCommand(), new JoinCommand(),
                 new ExposedCommand(), new RecordCommand());
     }
 

@@ -27,12 +27,17 @@ final class Outlines {
     }
 
     OutlineJob job(double gapMm) {
+        return new OutlineJob(turned(), gapMm);
+    }
+
+    /** Each item at its angles. */
+    List<TurnedOutline> turned() {
         List<TurnedOutline> turned = new ArrayList<>();
         for (NestItem item : items) {
             Polygon outline = item.outline();
             turned.add(new TurnedOutline(outline, Guard.of(outline), item.quantity(), angles(item, outline)));
         }
-        return new OutlineJob(turned, gapMm);
+        return turned;
     }
 
     List<Placement> placements(OutlineJob.Found found) {

@@ -64,6 +64,30 @@ public final class BitPicture {
         return words;
     }
 
+    /** Sets the 1s of another picture, its top left at this place; what lies outside is left away. */
+    public void put(BitPicture part, int left, int top) {
+        for (int y = Math.max(0, -top); y < Math.min(part.heightPx(), heightPx - top); y++) {
+            for (int x = Math.max(0, -left); x < Math.min(part.widthPx(), widthPx - left); x++) {
+                if (part.get(x, y)) {
+                    set(left + x, top + y, true);
+                }
+            }
+        }
+    }
+
+    /** A copy of a part that lies within. */
+    public BitPicture part(int left, int top, int widthPx, int heightPx) {
+        BitPicture part = new BitPicture(widthPx, heightPx);
+        for (int y = 0; y < heightPx; y++) {
+            for (int x = 0; x < widthPx; x++) {
+                if (get(left + x, top + y)) {
+                    part.set(x, y, true);
+                }
+            }
+        }
+        return part;
+    }
+
     /** Number of 1 bits. */
     public long count() {
         long n = 0;

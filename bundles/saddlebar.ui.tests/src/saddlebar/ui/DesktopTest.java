@@ -61,7 +61,7 @@ import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.dots.DotsView;
 import saddlebar.ui.dots.StencilBits;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 import saddlebar.ui.easel.PieceWalk;
 import saddlebar.ui.make.BringChoice;
 import saddlebar.ui.make.Bringer;
@@ -169,6 +169,25 @@ class DesktopTest {
             assertEquals(3, table.getItemCount());
             assertEquals("1", table.getSelection()[0].getText(0));
         });
+    }
+
+    @Test
+    void whatIsNotSavedIsLaidAsideUntilItIsSavedOrGivenUp() throws InterruptedException, IOException {
+        OpenCommission open = open();
+        Path list = folder.resolve(".unsaved/list.json");
+        Screen.run(() -> retitle(open, "Flood tide"));
+        Screen.await("the edit laid aside", () -> Files.exists(list));
+        Screen.run(open::save);
+        assertFalse(Files.exists(list), "saved");
+        Screen.run(() -> retitle(open, "Neap tide"));
+        Screen.await("the second edit laid aside", () -> Files.exists(list));
+        Screen.run(() -> desk().close());
+        assertFalse(Files.exists(list), "given up");
+    }
+
+    private static void retitle(OpenCommission open, String title) {
+        Window window = open.window("W01").orElseThrow();
+        open.edits().perform("Title", window, () -> window.setTitle(title));
     }
 
     @Test

@@ -74,6 +74,8 @@ public final class Messages extends NLS {
     public static String Layers_colourway;
     public static String Layers_none;
     public static String Layers_shown;
+    public static String LayingAside_failed;
+    public static String LayingAside_job;
     public static String List_comma;
     public static String Make_doneTitle;
     public static String Make_failedTitle;
@@ -383,6 +385,11 @@ public final class Messages extends NLS {
     public static String Tree_stencil;
     public static String Tree_studio;
     public static String Tree_untitled;
+    public static String Unsaved_notOpen;
+    public static String Unsaved_question;
+    public static String Unsaved_takeUp;
+    public static String Unsaved_throwAway;
+    public static String Unsaved_title;
     public static String Wall_empty;
     public static String Wall_job;
     public static String Wall_noWindows;

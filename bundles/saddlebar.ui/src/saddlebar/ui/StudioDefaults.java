@@ -7,6 +7,8 @@ import org.eclipse.core.runtime.preferences.AbstractPreferenceInitializer;
 import org.eclipse.core.runtime.preferences.DefaultScope;
 import org.eclipse.core.runtime.preferences.IEclipsePreferences;
 
+import saddlebar.production.light.LightLook;
+
 /** What holds until somebody chooses otherwise. */
 public final class StudioDefaults extends AbstractPreferenceInitializer {
     /** Countries that measure glass in inches. */
@@ -20,6 +22,10 @@ public final class StudioDefaults extends AbstractPreferenceInitializer {
         defaults.put(StudioPreferences.UNIT, INCH_COUNTRIES.contains(Locale.getDefault().getCountry()) ? "inch" : "mm");
         defaults.putDouble(StudioPreferences.SCREEN_DPI, USUAL_DPI);
         defaults.putBoolean(StudioPreferences.RULERS, true);
+        defaults.put(StudioPreferences.LIGHT, LightLook.USUAL.behind().word());
+        defaults.putBoolean(StudioPreferences.EYE_USED, LightLook.USUAL.eyeIsUsed());
+        defaults.put(StudioPreferences.EYE, LightLook.USUAL.eye().name());
+        defaults.putBoolean(StudioPreferences.SPREAD, LightLook.USUAL.spread());
         defaults.put(StudioPreferences.SURROUND, StudioPreferences.Surround.THEME.name());
     }
 }

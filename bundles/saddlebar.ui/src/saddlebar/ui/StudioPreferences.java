@@ -1,5 +1,6 @@
 package saddlebar.ui;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -10,6 +11,9 @@ import org.eclipse.swt.graphics.Color;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.ui.preferences.ScopedPreferenceStore;
 
+import saddlebar.colour.picture.ColourVision;
+import saddlebar.production.light.LightBehind;
+import saddlebar.production.light.LightLook;
 import saddlebar.ui.easel.RulerScale;
 
 /** What a person has chosen for the desktop as a whole. Defaults stand in {@link StudioDefaults}. */
@@ -18,6 +22,10 @@ public final class StudioPreferences {
     public static final String SCREEN_DPI = "screenDpi";
     public static final String RULERS = "rulers";
     public static final String SURROUND = "surround";
+    public static final String LIGHT = "light";
+    public static final String EYE_USED = "eyeUsed";
+    public static final String EYE = "eye";
+    public static final String SPREAD = "spread";
 
     static final double LEAST_DPI = 40;
     static final double MOST_DPI = 400;
@@ -54,6 +62,24 @@ public final class StudioPreferences {
     /** Points of the screen an inch. */
     public static double screenDpi() {
         return Math.max(LEAST_DPI, Math.min(MOST_DPI, store().getDouble(SCREEN_DPI)));
+    }
+
+    /** The light behind all windows, and the eyes that look. */
+    public static LightLook light() {
+        IPreferenceStore store = store();
+        LightBehind behind = LightBehind.of(store.getString(LIGHT)).orElse(LightBehind.NORTH);
+        ColourVision eye = Arrays.stream(ColourVision.values()).filter(one -> one.name().equals(store.getString(EYE))).findFirst()
+                .orElse(ColourVision.USUAL);
+        return new LightLook(behind, store.getBoolean(EYE_USED), eye, store.getBoolean(SPREAD));
+    }
+
+    /** Looks at all windows in another light. */
+    public static void setLight(LightLook light) {
+        IPreferenceStore store = store();
+        store.setValue(LIGHT, light.behind().word());
+        store.setValue(EYE_USED, light.eyeIsUsed());
+        store.setValue(EYE, light.eye().name());
+        store.setValue(SPREAD, light.spread());
     }
 
     /** The colour of the room around the window, by choice or by the theme that the control stands in. */

@@ -87,13 +87,12 @@ final class Canvas implements AutoCloseable {
     }
 
     /** Keeps of each pixel the share that a mask, painted on a canvas of the same window, lets through. */
-    void cut(Canvas mask) {
+    void cut(Canvas painted, Mask mask) {
         int[] data = data();
-        int[] other = mask.data();
+        int[] other = painted.data();
         for (int i = 0; i < data.length; i++) {
             if (data[i] != 0) {
-                int m = other[i]; // premultiplied: the luminance already holds the opacity
-                data[i] = scaled(data[i], (int) (0.2126 * (m >> 16 & 0xFF) + 0.7152 * (m >> 8 & 0xFF) + 0.0722 * (m & 0xFF) + 0.5));
+                data[i] = scaled(data[i], mask.share(other[i]));
             }
         }
     }

@@ -18,21 +18,33 @@ import java.util.Optional;
  * @param clipMm   nothing is painted outside, if present
  * @param mask     nothing is painted where this is dark or clear, if present
  * @param effect   paints the children in its own way, if present
+ * @param blend    how all together are laid over what is below
  * @param boundsMm all that it can touch
  */
 public record Group(Origin origin, Optional<String> layerId, boolean hidden, List<Item> children, double opacity, Optional<Shape> clipMm,
-        Optional<Mask> mask, Optional<Effect> effect, Rectangle2D boundsMm) implements Item {
+        Optional<Mask> mask, Optional<Effect> effect, Blend blend, Rectangle2D boundsMm) implements Item {
     public Group {
         Objects.requireNonNull(origin, "origin");
         children = List.copyOf(children);
     }
 
     /** What makes a group more than a list. */
-    public record Looks(double opacity, Optional<Shape> clipMm, Optional<Mask> mask, Optional<Effect> effect) {
+    public record Looks(double opacity, Optional<Shape> clipMm, Optional<Mask> mask, Optional<Effect> effect, Blend blend) {
         public static final Looks PLAIN = new Looks(1, Optional.empty(), Optional.empty(), Optional.empty());
 
-        boolean plain() {
-            return opacity >= 1 && clipMm.isEmpty() && mask.isEmpty() && effect.isEmpty();
+        /** Laid over as usual. */
+        public Looks(double opacity, Optional<Shape> clipMm, Optional<Mask> mask, Optional<Effect> effect) {
+            this(opacity, clipMm, mask, effect, Blend.NORMAL);
+        }
+
+        /** Only faded. */
+        public static Looks faded(double opacity) {
+            return new Looks(opacity, Optional.empty(), Optional.empty(), Optional.empty());
+        }
+
+        /** The same, laid over in another way. */
+        public Looks blended(Blend way) {
+            return new Looks(opacity, clipMm, mask, effect, way);
         }
     }
 
@@ -45,7 +57,7 @@ public record Group(Origin origin, Optional<String> layerId, boolean hidden, Lis
         if (looks.clipMm.isPresent()) {
             bounds = bounds.createIntersection(looks.clipMm.get().getBounds2D());
         }
-        return new Group(origin, layerId, hidden, children, looks.opacity, looks.clipMm, looks.mask, looks.effect, bounds);
+        return new Group(origin, layerId, hidden, children, looks.opacity, looks.clipMm, looks.mask, looks.effect, looks.blend, bounds);
     }
 
     private static Rectangle2D union(List<Item> children) {
@@ -65,20 +77,20 @@ public record Group(Origin origin, Optional<String> layerId, boolean hidden, Lis
 
     /** Painted straight onto what is below. */
     boolean isPlain() {
-        return opacity >= 1 && clipMm.isEmpty() && mask.isEmpty() && effect.isEmpty();
+        return opacity >= 1 && clipMm.isEmpty() && mask.isEmpty() && effect.isEmpty() && blend.isPlain();
     }
 
     Looks looks() {
-        return new Looks(opacity, clipMm, mask, effect);
+        return new Looks(opacity, clipMm, mask, effect, blend);
     }
 
     /** This group with all its looks, but with only some things in it, and not hidden; an effect of the whole cannot be kept. */
     private Group around(List<Item> some) {
-        return of(origin, layerId, false, some, new Looks(opacity, clipMm, mask, Optional.empty()));
+        return of(origin, layerId, false, some, new Looks(opacity, clipMm, mask, Optional.empty(), blend));
     }
 
     Group shown() {
-        return new Group(origin, layerId, false, children, opacity, clipMm, mask, effect, boundsMm);
+        return new Group(origin, layerId, false, children, opacity, clipMm, mask, effect, blend, boundsMm);
     }
 
     /**

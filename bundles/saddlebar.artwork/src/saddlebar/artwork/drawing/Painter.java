@@ -69,13 +69,13 @@ final class Painter {
             }
             group.clipMm().filter(clip -> !holds(clip, own)).ifPresent(own::cut);
             group.mask().ifPresent(mask -> cut(own, mask));
-            lay(own, canvas, group.opacity());
+            lay(own, canvas, group.opacity(), group.blend());
         }
     }
 
     /** One paint on one shape: fading the paint is the same as fading the whole. */
     private static boolean onlyFaded(Group group) {
-        return group.clipMm().isEmpty() && group.mask().isEmpty() && group.effect().isEmpty() && group.children().size() == 1
+        return group.blend() == Blend.NORMAL && group.clipMm().isEmpty() && group.mask().isEmpty() && group.effect().isEmpty() && group.children().size() == 1
                 && group.children().get(0) instanceof Figure figure && figure.fill().isPresent() != figure.line().isPresent()
                 && !(figure.fill().orElse(null) instanceof Tiles)
                 && !(figure.line().map(Line::tint).orElse(null) instanceof Tiles);
@@ -94,7 +94,15 @@ final class Painter {
         try (Canvas through = Canvas.clear(own.window(), device(own))) {
             paint(mask.content(), through);
             through.cut(mask.regionMm());
-            own.cut(through);
+            own.cut(through, mask);
+        }
+    }
+
+    private static void lay(Canvas own, Canvas canvas, double opacity, Blend blend) {
+        if (blend == Blend.NORMAL || blend == Blend.APART) {
+            lay(own, canvas, opacity);
+        } else {
+            blend.lay(own.image(), canvas.image(), own.window().x - canvas.window().x, own.window().y - canvas.window().y, opacity);
         }
     }
 

@@ -4,12 +4,17 @@ import java.awt.geom.AffineTransform;
 
 /**
  * A picture as a paint: enlarged, its pixels run into each other (bilinear) or not; reduced, it is first halved until the rest is less than
- * about one and a half pixels a device pixel.
+ * about one and a half pixels a device pixel, and of that rest, which may differ across and down, the mean of several places in the device pixel is taken.
  */
 final class PhotoPaint extends PixelPaint {
+    private static final int MOST_PLACES = 8;
+
     private final Picture picture;
     private final AffineTransform back;
     private final boolean smooth;
+    /** Places that are looked at in a device pixel, across and down. */
+    private final int across;
+    private final int down;
 
     /** @param back from device px to pixels of the picture */
     PhotoPaint(Picture whole, AffineTransform back, boolean smooth) {
@@ -20,7 +25,15 @@ final class PhotoPaint extends PixelPaint {
         this.picture = small;
         this.back = AffineTransform.getScaleInstance((double) small.widthPx() / whole.widthPx(), (double) small.heightPx() / whole.heightPx());
         this.back.concatenate(back);
-        this.smooth = smooth || halvings > 0;
+        double stepAcross = Math.hypot(this.back.getScaleX(), this.back.getShearY());
+        double stepDown = Math.hypot(this.back.getShearX(), this.back.getScaleY());
+        this.across = places(stepAcross);
+        this.down = places(stepDown);
+        this.smooth = smooth || halvings > 0 || across * down > 1;
+    }
+
+    private static int places(double step) {
+        return step <= 1 + 1e-3 ? 1 : (int) Math.min(MOST_PLACES, Math.ceil(2 * step));
     }
 
     @Override
@@ -30,8 +43,38 @@ final class PhotoPaint extends PixelPaint {
         for (int i = 0; i < count; i++) {
             double u = rowU + back.getScaleX() * (x + i + 0.5);
             double v = rowV + back.getShearY() * (x + i + 0.5);
+            if (across * down > 1) {
+                argb[from + i] = mean(x + i, y);
+                continue;
+            }
             argb[from + i] = smooth ? between(u - 0.5, v - 0.5) : picture.argb((int) Math.floor(u), (int) Math.floor(v));
         }
+    }
+
+    private int mean(int x, int y) {
+        long alpha = 0;
+        long red = 0;
+        long green = 0;
+        long blue = 0;
+        for (int j = 0; j < down; j++) {
+            for (int i = 0; i < across; i++) {
+                double px = x + (i + 0.5) / across;
+                double py = y + (j + 0.5) / down;
+                int colour = between(back.getScaleX() * px + back.getShearX() * py + back.getTranslateX() - 0.5,
+                        back.getShearY() * px + back.getScaleY() * py + back.getTranslateY() - 0.5);
+                int a = colour >>> 24;
+                alpha += a;
+                red += (long) a * (colour >> 16 & 0xFF);
+                green += (long) a * (colour >> 8 & 0xFF);
+                blue += (long) a * (colour & 0xFF);
+            }
+        }
+        if (alpha == 0) {
+            return 0;
+        }
+        int count = across * down;
+        return (int) ((alpha + count / 2) / count) << 24 | (int) ((red + alpha / 2) / alpha) << 16 | (int) ((green + alpha / 2) / alpha) << 8
+                | (int) ((blue + alpha / 2) / alpha);
     }
 
     private int between(double u, double v) {

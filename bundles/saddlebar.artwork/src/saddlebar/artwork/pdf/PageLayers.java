@@ -8,6 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -46,6 +48,8 @@ final class PageLayers {
     record Membership(Optional<String> id, boolean hidden) {
     }
 
+    private static final int MOST_RULES = 20;
+
     private final PageFindings findings;
     private final Map<COSDictionary, Entry> entries = new IdentityHashMap<>();
     private final List<Entry> inOrder = new ArrayList<>();
@@ -78,7 +82,7 @@ final class PageLayers {
     private Membership membership(PDOptionalContentMembershipDictionary several) {
         List<Entry> members = several.getOCGs().stream().map(one -> entries.get(one.getCOSObject())).filter(one -> one != null).toList();
         if (several.getCOSObject().containsKey(COSName.getPDFName("VE"))) {
-            findings.warn("art-layer", "something is shown by a rule over layers (VE) that is not followed; it is shown as its list of layers says");
+            return byRule(several.getCOSObject().getDictionaryObject(COSName.getPDFName("VE")));
         }
         if (members.isEmpty()) {
             return new Membership(Optional.empty(), false);
@@ -95,6 +99,36 @@ final class PageLayers {
             default -> anyOn;
         };
         return new Membership(Optional.of(members.get(0).id), !shown);
+    }
+
+    /** ISO 32000-1, 8.11.2.2: a rule of And, Or and Not over layers; it is counted to the first layer that it names. */
+    private Membership byRule(COSBase rule) {
+        List<Entry> named = new ArrayList<>();
+        boolean shown = holds(rule, named, 0);
+        return new Membership(named.stream().findFirst().map(entry -> entry.id), !shown);
+    }
+
+    private boolean holds(COSBase rule, List<Entry> named, int depth) {
+        if (rule instanceof COSDictionary group) {
+            Entry entry = entries.get(group);
+            if (entry != null) {
+                named.add(entry);
+            }
+            return entry == null || !entry.hidden;
+        }
+        if (!(rule instanceof COSArray parts) || parts.size() == 0 || depth > MOST_RULES) {
+            findings.warn("art-layer", "a rule over layers cannot be read; what it rules is shown");
+            return true;
+        }
+        List<Boolean> held = new ArrayList<>();
+        for (int i = 1; i < parts.size(); i++) {
+            held.add(holds(parts.getObject(i), named, depth + 1));
+        }
+        return switch (parts.getObject(0) instanceof COSName word ? word.getName() : "") {
+            case "Not" -> !held.isEmpty() && !held.get(0);
+            case "Or" -> held.contains(true);
+            default -> !held.contains(false);
+        };
     }
 
     /** Counts one drawn thing for all layers that it stands in. */

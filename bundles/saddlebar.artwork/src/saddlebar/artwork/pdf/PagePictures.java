@@ -84,7 +84,7 @@ final class PagePictures {
         }
     }
 
-    private static Picture picture(BufferedImage image) {
+    static Picture picture(BufferedImage image) {
         int w = image.getWidth();
         int h = image.getHeight();
         boolean alpha = image.getColorModel().hasAlpha();

@@ -28,6 +28,15 @@ final class PageShadings {
         this.findings = findings;
     }
 
+    /** Whether a shading is kept as a ramp: along a line, or between circles of which one holds the other. */
+    boolean isRamp(PDShading shading) throws IOException {
+        if (shading instanceof PDShadingType3 radial) {
+            double[] c = numbers(radial.getCoords(), 6);
+            return Math.hypot(c[0] - c[3], c[1] - c[4]) < Math.abs(c[2] - c[5]);
+        }
+        return shading instanceof PDShadingType2 && shading.getShadingType() == PDShading.SHADING_TYPE2;
+    }
+
     /** @param toMm from shading space to mm; empty, and told, if it cannot be drawn */
     Optional<Tint> tint(PDShading shading, AffineTransform toMm, double opacity) throws IOException {
         if (shading.getBackground() != null) {

@@ -27,7 +27,6 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDVectorFont;
-import org.apache.pdfbox.pdmodel.graphics.blend.BlendMode;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDPattern;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
@@ -41,9 +40,11 @@ import org.apache.pdfbox.pdmodel.graphics.shading.PDShading;
 import org.apache.pdfbox.pdmodel.graphics.state.PDGraphicsState;
 import org.apache.pdfbox.pdmodel.graphics.state.PDSoftMask;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotation;
 import org.apache.pdfbox.util.Matrix;
 import org.apache.pdfbox.util.Vector;
 
+import saddlebar.artwork.drawing.Blend;
 import saddlebar.artwork.drawing.Figure;
 import saddlebar.artwork.drawing.Group;
 import saddlebar.artwork.drawing.Item;
@@ -87,6 +88,7 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     private int operators;
     private int patternDepth;
     private int uncounted;
+    private int blends;
     private Area lastClip;
     private Area lastClipMm;
 
@@ -116,14 +118,33 @@ final class PageWalk extends PDFGraphicsStreamEngine {
         piles.push(new Pile());
         processPage(getPage());
         closeScopes(0);
-        if (!getPage().getAnnotations().isEmpty()) {
-            findings.note("art-page", "the page has notes or form fields (annotations), which are left out");
-        }
+        notes();
         List<Item> all = new ArrayList<>(piles.pop().items());
         for (String id : layers.ids()) {
             all.add(Group.of(new Origin("layer", 0), Optional.of(id), false, List.of(), Group.Looks.PLAIN));
         }
         return Group.plain(new Origin("page", 0), all);
+    }
+
+    /** Notes, stamps and form fields as they look (ISO 32000-1, 12.5.5), but for those that are not to be seen. */
+    private void notes() throws IOException {
+        int shown = 0;
+        for (PDAnnotation note : getPage().getAnnotations()) {
+            if (note.isHidden() || note.isNoView()) {
+                continue;
+            }
+            if (note.getNormalAppearanceStream() == null) {
+                findings.note("art-page", "the page has notes or form fields (annotations) that do not say how they look; they are left out");
+                continue;
+            }
+            shown++;
+            open(note.getOptionalContent());
+            showAnnotation(note);
+            closeScopes(0);
+        }
+        if (shown > 0) {
+            findings.note("art-page", "notes, stamps or form fields of the page are drawn as they look; take them off before exporting if they do not belong");
+        }
     }
 
     // ---- what is drawn goes onto the pile, with the clip and mask of now
@@ -136,13 +157,16 @@ final class PageWalk extends PDFGraphicsStreamEngine {
             layers.count(scopes.stream().filter(scope -> scope.pile != null).flatMap(scope -> scope.membership.id().stream()).toList(), lineOnly, letters);
         }
         PDGraphicsState state = getGraphicsState();
-        if (state.getBlendMode() != BlendMode.NORMAL && state.getBlendMode() != BlendMode.COMPATIBLE) {
-            findings.warn("art-blend", "something is laid over the rest in the way " + state.getBlendMode().getCOSName().getName()
-                    + ", which is not followed; it covers what is below");
-        }
+        Blend blend = PageMasks.blend(state.getBlendMode());
         Item masked = state.getSoftMask() == null ? item : masked(item, state.getSoftMask());
         Optional<Area> clip = clipMm();
-        if (clip.isPresent()) {
+        if (blend != Blend.NORMAL) { // its clip goes with it: what is clipped together is painted by itself first
+            blends++;
+            findings.note("art-blend", "something is laid over what is below in the way " + state.getBlendMode().getCOSName().getName()
+                    + "; a layer taken by itself shows it without what is below");
+            Group.Looks looks = new Group.Looks(1, clip.map(Shape.class::cast), Optional.empty(), Optional.empty(), blend);
+            piles.peek().add(Group.of(new Origin("blend", 0), Optional.empty(), false, List.of(masked), looks));
+        } else if (clip.isPresent()) {
             piles.peek().add(masked, clip.get());
         } else {
             piles.peek().add(masked);
@@ -163,20 +187,13 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     }
 
     private Item masked(Item item, PDSoftMask mask) throws IOException {
-        if (!COSName.LUMINOSITY.equals(mask.getSubType())) {
-            findings.warn("art-mask", "a mask by opacity is not followed; what it covers is shown whole");
-            return item;
-        }
-        if (mask.getTransferFunction() != null) {
-            findings.warn("art-mask", "a mask with a tone curve is followed without the curve");
-        }
         PDTransparencyGroup group = mask.getGroup();
         if (group == null) {
             return item;
         }
         List<Item> content = apart(() -> processSoftMask(group));
         findings.note("art-mask", "a mask is painted, but lines taken from what it covers are whole");
-        Mask shown = new Mask(Group.plain(new Origin("mask", 0), content), pageToMm.createTransformedShape(farAround()));
+        Mask shown = PageMasks.of(mask, Group.plain(new Origin("mask", 0), content), pageToMm.createTransformedShape(farAround()), colours);
         return Group.of(new Origin("masked", 0), Optional.empty(), false, List.of(item),
                 new Group.Looks(1, Optional.empty(), Optional.of(shown), Optional.empty()));
     }
@@ -290,8 +307,9 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     }
 
     /** @param shape in default user space; not to be changed */
-    private void figure(Path2D shape, boolean fill, boolean stroke, boolean letters, String kind) throws IOException {
+    private void figure(Path2D shape, boolean filled, boolean stroke, boolean letters, String kind) throws IOException {
         PDGraphicsState state = getGraphicsState();
+        boolean fill = filled && !mesh(shape, state);
         Optional<Tint> inside = fill ? tint(state.getNonStrokingColor(), state.getNonStrokeAlphaConstant()) : Optional.empty();
         Optional<Tint> edge = stroke ? tint(state.getStrokingColor(), state.getAlphaConstant()) : Optional.empty();
         if (inside.isEmpty() && edge.isEmpty()) {
@@ -313,6 +331,36 @@ final class PageWalk extends PDFGraphicsStreamEngine {
         Figure figure = new Figure(new Origin(kind + "-" + (items + 1), 0), outline, toMm, inside, line, false, letters);
         inBounds(figure.boundsMm());
         put(figure, inside.isEmpty(), letters);
+    }
+
+    /** Fills a shape with a shading that is kept as a picture; whether it was one. */
+    private boolean mesh(Path2D shape, PDGraphicsState state) throws IOException {
+        PDColor color = state.getNonStrokingColor();
+        if (!(color.getColorSpace() instanceof PDPattern patterns && color.isPattern() && patterns.getPattern(color) instanceof PDShadingPattern shaded)
+                || shaded.getShading() == null || shadings.isRamp(shaded.getShading())) {
+            return false;
+        }
+        mesh(shaded.getShading(), Matrix.concatenate(getInitialMatrix(), shaded.getMatrix()), shape);
+        return true;
+    }
+
+    private void mesh(PDShading shading, Matrix toPage, Path2D shape) throws IOException {
+        Rectangle2D box = shape.getBounds2D().createIntersection(pageBox);
+        Optional<Photo> picture;
+        try {
+            if (!shading.getCOSObject().containsKey(COSName.FUNCTION) && shading.getShadingType() < PDShading.SHADING_TYPE4) {
+                throw new IllegalArgumentException("a shading without the function that colours it");
+            }
+            picture = PageMeshes.picture(new Origin("shading-" + (items + 1), 0), shading, toPage, box, pageToMm);
+        } catch (RuntimeException e) { // what the library answers to values that cannot be
+            findings.warn("art-shading", "a shading of the kind " + shading.getShadingType() + " cannot be read and is left out; turn it into a picture");
+            return;
+        }
+        if (picture.isPresent()) {
+            Shape edge = pageToMm.createTransformedShape(shape);
+            put(Group.of(new Origin("shading", 0), Optional.empty(), false, List.of(picture.get()),
+                    new Group.Looks(getGraphicsState().getNonStrokeAlphaConstant(), Optional.of(edge), Optional.empty(), Optional.empty())), false, false);
+        }
     }
 
     private void inBounds(Rectangle2D mm) {
@@ -399,8 +447,12 @@ final class PageWalk extends PDFGraphicsStreamEngine {
         PDGraphicsState state = getGraphicsState();
         AffineTransform toMm = new AffineTransform(pageToMm);
         toMm.concatenate(state.getCurrentTransformationMatrix().createAffineTransform());
-        Optional<Tint> tint = shadings.tint(shading, toMm, state.getNonStrokeAlphaConstant());
         Path2D where = new Path2D.Double(state.getCurrentClippingPath());
+        if (!shadings.isRamp(shading)) {
+            mesh(shading, state.getCurrentTransformationMatrix(), where);
+            return;
+        }
+        Optional<Tint> tint = shadings.tint(shading, toMm, state.getNonStrokeAlphaConstant());
         if (tint.isPresent() && where.getCurrentPoint() != null) {
             put(new Figure(new Origin("shading-" + (items + 1), 0), where, pageToMm, tint, Optional.empty(), false, true), false, false);
         }
@@ -441,8 +493,7 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     private static Item faded(Item item, double opacity) {
         return opacity >= 1
                 ? item
-                : Group.of(new Origin("faded", 0), Optional.empty(), false, List.of(item),
-                        new Group.Looks(opacity, Optional.empty(), Optional.empty(), Optional.empty()));
+                : Group.of(new Origin("faded", 0), Optional.empty(), false, List.of(item), Group.Looks.faded(opacity));
     }
 
     @Override
@@ -496,12 +547,14 @@ final class PageWalk extends PDFGraphicsStreamEngine {
     @Override
     public void showTransparencyGroup(PDTransparencyGroup group) throws IOException {
         PDGraphicsState state = getGraphicsState();
-        boolean plain = state.getNonStrokeAlphaConstant() >= 1 && state.getSoftMask() == null && state.getBlendMode() == BlendMode.NORMAL;
+        boolean plain = state.getNonStrokeAlphaConstant() >= 1 && state.getSoftMask() == null && PageMasks.blend(state.getBlendMode()) == Blend.NORMAL;
+        boolean isolated = group.getGroup() != null && group.getGroup().isIsolated();
         within(group, () -> {
-            if (plain) { // nothing is done to it as a whole, so it is a part like any other
+            if (plain && !isolated) { // nothing is done to it as a whole, so it is a part like any other
                 processTransparencyGroup(group);
                 return;
             }
+            int before = blends;
             Pile own = new Pile();
             int depth = scopes.size();
             piles.push(own);
@@ -511,7 +564,12 @@ final class PageWalk extends PDFGraphicsStreamEngine {
             } finally {
                 piles.remove(own);
             }
-            put(faded(Group.plain(new Origin("group", 0), own.items()), state.getNonStrokeAlphaConstant()), false, false);
+            if (plain) {
+                Group.Looks looks = Group.Looks.PLAIN.blended(blends > before ? Blend.APART : Blend.NORMAL);
+                piles.peek().add(Group.of(new Origin("group", 0), Optional.empty(), false, own.items(), looks));
+            } else {
+                put(faded(Group.plain(new Origin("group", 0), own.items()), state.getNonStrokeAlphaConstant()), false, false);
+            }
         });
     }
 

@@ -13,6 +13,7 @@ import org.apache.batik.bridge.CSSUtilities;
 import org.apache.batik.bridge.GVTBuilder;
 import org.apache.batik.bridge.SVGClipPathElementBridge;
 import org.apache.batik.bridge.SVGImageElementBridge;
+import org.apache.batik.bridge.SVGMaskElementBridge;
 import org.apache.batik.bridge.SVGPathElementBridge;
 import org.apache.batik.bridge.SVGPatternElementBridge;
 import org.apache.batik.bridge.SVGPolygonElementBridge;
@@ -21,10 +22,13 @@ import org.apache.batik.bridge.SVGUtilities;
 import org.apache.batik.css.engine.SVGCSSEngine;
 import org.apache.batik.ext.awt.image.renderable.ClipRable;
 import org.apache.batik.ext.awt.image.renderable.ClipRable8Bit;
+import org.apache.batik.gvt.CompositeGraphicsNode;
 import org.apache.batik.gvt.GraphicsNode;
 import org.apache.batik.gvt.PatternPaint;
 import org.apache.batik.gvt.RootGraphicsNode;
 import org.apache.batik.gvt.ShapeNode;
+import org.apache.batik.gvt.filter.Mask;
+import org.apache.batik.gvt.filter.MaskRable8Bit;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
@@ -46,6 +50,8 @@ final class Bridges {
         context.putBridge(new ImageBridge(pictures));
         context.putBridge(new PatternBridge());
         context.putBridge(new ClipBridge());
+        context.putBridge(new MaskBridge());
+        FilterBridges.register(context);
     }
 
     /** Who is told of faults in path data. */
@@ -141,13 +147,34 @@ final class Bridges {
             boolean smooth = !CSSUtilities.getComputedStyle(element, SVGCSSEngine.IMAGE_RENDERING_INDEX).getStringValue().equalsIgnoreCase("optimizeSpeed");
             PhotoNode node = new PhotoNode(picture.get(), smooth);
             initializeViewport(context, element, node, new float[] {0, 0, picture.get().widthPx(), picture.get().heightPx()}, bounds);
-            return node;
+            Frame frame = new Frame(bounds);
+            frame.getChildren().add(node);
+            return frame;
         }
 
         private static GraphicsNode empty() {
             ShapeNode nothing = new ShapeNode();
             nothing.setShape(new Rectangle2D.Double());
             return nothing;
+        }
+    }
+
+    /** Where a picture is placed: its box is the place, however the picture fits in (SVG 1.1, 7.11 and 5.7), and filters count in units of the drawing. */
+    private static final class Frame extends CompositeGraphicsNode {
+        private final Rectangle2D place;
+
+        Frame(Rectangle2D place) {
+            this.place = place;
+        }
+
+        @Override
+        public Rectangle2D getGeometryBounds() {
+            return (Rectangle2D) place.clone();
+        }
+
+        @Override
+        public Rectangle2D getTransformedGeometryBounds(AffineTransform outer) {
+            return outer.createTransformedShape(place).getBounds2D();
         }
     }
 
@@ -191,6 +218,24 @@ final class Bridges {
                 return new TilePaint(tiles, root, opacity);
             }
             return null; // a pattern of no size paints nothing (SVG 1.1, 13.3)
+        }
+    }
+
+    /** A mask with nothing in it lets nothing through (SVG 1.1, 14.4); Batik takes it for none. */
+    private static final class MaskBridge extends SVGMaskElementBridge {
+        @Override
+        public Bridge getInstance() {
+            return new MaskBridge();
+        }
+
+        @Override
+        public Mask createMask(BridgeContext context, Element mask, Element masked, GraphicsNode node) {
+            Mask made = super.createMask(context, mask, masked, node);
+            if (made != null) {
+                return made;
+            }
+            return new MaskRable8Bit(node.getFilter() == null ? node.getGraphicsNodeRable(true) : node.getFilter(), new CompositeGraphicsNode(),
+                    SVGUtilities.convertMaskRegion(mask, masked, node, context));
         }
     }
 

@@ -4,6 +4,8 @@ import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.apache.batik.anim.dom.SVGOMDocument;
@@ -26,6 +28,9 @@ import saddlebar.model.problem.Refusal;
 final class DocumentBuilder extends DefaultHandler2 {
     private static final int MOST_DEPTH = 400;
     private static final int MOST_ELEMENTS = 1_000_000;
+    /** Longer than this no program writes a word or a shape for later. */
+    private static final int MOST_ENTITY = 16_384;
+    private static final Pattern ENTITY_USED = Pattern.compile("[&%]([^#;\\s&%][^;\\s&%]*);");
     private static final Set<String> WITH_TEXT = Set.of("text", "tspan", "tref", "textPath", "style", "altGlyph", "a");
     /** Says something about the drawing, draws nothing. */
     private static final Set<String> SILENT = Set.of("metadata", "desc", "view", "cursor");
@@ -254,11 +259,20 @@ final class DocumentBuilder extends DefaultHandler2 {
         }
     }
 
-    // entities: none, whatever they are for
+    // entities: short words and shapes that the file itself spells out; nothing of another file, and nothing that is built of others
 
     @Override
     public void internalEntityDecl(String name, String value) {
-        throw entity(name, "declares the entity " + name);
+        if (name.startsWith("%")) {
+            throw entity(name, "declares the entity " + name);
+        }
+        Matcher built = ENTITY_USED.matcher(value);
+        if (built.find()) {
+            throw entity(name, "declares the entity " + built.group(1) + " and builds the entity " + name + " of it");
+        }
+        if (value.length() > MOST_ENTITY) {
+            throw entity(name, "declares the entity " + name + ", which stands for " + value.length() + " letters");
+        }
     }
 
     @Override
@@ -274,7 +288,7 @@ final class DocumentBuilder extends DefaultHandler2 {
     }
 
     private Refusal entity(String name, String what) {
-        return new Refusal(findings.where(line()), "the file " + what + ", and entities are not accepted since they can hide other files or endless text",
+        return new Refusal(findings.where(line()), "the file " + what + ", and such entities are not accepted since they can hide other files or endless text",
                 "write out what " + name + " stands for, or export as plain SVG");
     }
 

@@ -9,6 +9,7 @@ import java.text.AttributedCharacterIterator;
 import java.util.ArrayList;
 import java.util.List;
 
+import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.StrokingTextPainter;
 import org.apache.batik.bridge.TextNode;
 import org.apache.batik.bridge.TextSpanLayout;
@@ -25,6 +26,16 @@ final class Letters {
     record Outline(Shape shape, Paint fill, Paint stroke, BasicStroke pen, Composite composite) {
     }
 
+    /** Looks for fonts where the rest of the drawing does. */
+    private static final class Setter extends StrokingTextPainter {
+        private final FontFamilyResolver fonts = new KernedFonts();
+
+        @Override
+        protected FontFamilyResolver getFontFamilyResolver() {
+            return fonts;
+        }
+    }
+
     private Letters() {
     }
 
@@ -34,7 +45,7 @@ final class Letters {
         if (characters == null) {
             return all;
         }
-        List<?> runs = new StrokingTextPainter().getTextRuns(node, characters);
+        List<?> runs = new Setter().getTextRuns(node, characters);
         decorations(runs, TextSpanLayout.DECORATION_UNDERLINE, all);
         decorations(runs, TextSpanLayout.DECORATION_OVERLINE, all);
         for (Object one : runs) {

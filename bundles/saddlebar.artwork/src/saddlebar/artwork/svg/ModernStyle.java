@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
+import saddlebar.artwork.drawing.Blend;
 import saddlebar.artwork.svg.ColourWords.Colour;
 import saddlebar.artwork.svg.StyleText.Declaration;
 
@@ -56,6 +57,16 @@ final class ModernStyle {
         String value = unknown.value().toLowerCase(Locale.ROOT);
         return HARMLESS.contains(unknown.name()) || HARMLESS_FAMILIES.stream().anyMatch(unknown.name()::startsWith)
                 || HARMLESS_VALUES.getOrDefault(unknown.name(), Set.of()).contains(value) || "initial".equals(value) || "unset".equals(value);
+    }
+
+    /** The way of laying over that a value of mix-blend-mode names; normal for what is not known. */
+    static Blend blend(String value) {
+        try {
+            Blend blend = Blend.valueOf(value.replace('-', '_').toUpperCase(Locale.ROOT));
+            return blend == Blend.APART ? Blend.NORMAL : blend;
+        } catch (IllegalArgumentException e) {
+            return Blend.NORMAL;
+        }
     }
 
     static boolean isGeometry(String name) {

@@ -139,20 +139,7 @@ final class References {
             none(element, property, name);
         } else {
             visit(target, depth + 1);
-            if (property == SVGCSSEngine.FILTER_INDEX && holds(target, "feImage")) {
-                findings.warn("art-filter", element, "feImage", "its filter uses a picture (feImage), which is not drawn; it is drawn without the filter");
-                none(element, property, name);
-            }
         }
-    }
-
-    private static boolean holds(Element element, String kind) {
-        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
-            if (child instanceof Element inner && kind.equals(inner.getLocalName())) {
-                return true;
-            }
-        }
-        return false;
     }
 
     /** Takes a property out, in this element and in all copies that will be made of it. */

@@ -28,7 +28,9 @@ final class Source {
         /** Value of the property paint-order. */
         ORDER,
         /** Value of the property vector-effect. */
-        VECTOR;
+        VECTOR,
+        /** Value of the property mix-blend-mode, where it is one that is known. */
+        BLEND;
 
         private final String local = name().toLowerCase(java.util.Locale.ROOT);
     }

@@ -19,6 +19,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NamedNodeMap;
 import org.w3c.dom.Node;
 
+import saddlebar.artwork.drawing.Blend;
 import saddlebar.artwork.svg.StyleText.Block;
 import saddlebar.artwork.svg.StyleText.Declaration;
 
@@ -248,6 +249,9 @@ final class StyleTidy {
             return true;
         } else if ("vector-effect".equals(name) && "non-scaling-stroke".equals(value)) {
             Source.put(element, Source.Note.VECTOR, value);
+            return true;
+        } else if ("mix-blend-mode".equals(name) && ModernStyle.blend(value) != Blend.NORMAL) {
+            Source.put(element, Source.Note.BLEND, value);
             return true;
         } else if ("white-space".equals(name) && value.startsWith("pre")) {
             element.setAttributeNS(Source.XML, "xml:space", "preserve");

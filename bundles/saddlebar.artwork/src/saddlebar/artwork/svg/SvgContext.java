@@ -9,6 +9,7 @@ import org.apache.batik.bridge.BridgeException;
 import org.apache.batik.bridge.DocumentLoader;
 import org.apache.batik.bridge.ErrorConstants;
 import org.apache.batik.bridge.ExternalResourceSecurity;
+import org.apache.batik.bridge.FontFamilyResolver;
 import org.apache.batik.bridge.NoLoadExternalResourceSecurity;
 import org.apache.batik.bridge.NoLoadScriptSecurity;
 import org.apache.batik.bridge.ScriptSecurity;
@@ -114,6 +115,7 @@ final class SvgContext extends BridgeContext {
 
     /** Says nothing, opens nothing, allows nothing. */
     private static final class Agent extends UserAgentAdapter {
+        private final FontFamilyResolver fonts = new KernedFonts();
         private boolean failed;
 
         Agent() {
@@ -138,6 +140,11 @@ final class SvgContext extends BridgeContext {
         @Override
         public float getPixelUnitToMillimeter() {
             return (float) (25.4 / 96);
+        }
+
+        @Override
+        public FontFamilyResolver getFontFamilyResolver() {
+            return fonts;
         }
 
         @Override

@@ -24,6 +24,8 @@ final class SvgTidy {
             "font-size", "stroke-dasharray", "stroke-dashoffset", "startOffset", "style", "opacity");
     private static final Pattern NO_NUMBER = Pattern.compile("(^|[\\s,(:;])[-+]?(NaN|nan|Infinity|inf)($|[\\s,);%a-z])");
     private static final Pattern ASPECT = Pattern.compile("\\s*(defer\\s+)?(none|x(Min|Mid|Max)Y(Min|Mid|Max))(\\s+(meet|slice))?\\s*");
+    private static final Pattern NOT_HERE = Pattern.compile("(?i)(DOM|Animation|Animated|Script|Event|Interactivity|dynamic|Cursor|Hyperlinking|"
+            + "Extensibility)");
     private static final Set<String> LOCAL_LINKS = Set.of("use", "linearGradient", "radialGradient", "pattern", "filter", "textPath", "tref", "glyphRef",
             "altGlyph");
 
@@ -46,6 +48,8 @@ final class SvgTidy {
             style.element(element);
             transforms(element);
             aspect(element);
+            filters(element);
+            conditions(element);
             links(element);
         }
     }
@@ -119,6 +123,23 @@ final class SvgTidy {
         if (!box.isEmpty() && element != document.getDocumentElement() && SvgSize.viewBox(box) == null) {
             findings.warn("art-attribute", element, "viewBox", "viewBox=\"" + box + "\" cannot be read and is left out");
             element.removeAttributeNS(null, "viewBox");
+        }
+    }
+
+    /** The seed of a turbulence is cut to a whole number (SVG 1.1, 15.24), and marker is a word of style sheets and no attribute (11.6.2). */
+    private static void filters(Element element) {
+        element.removeAttributeNS(null, "marker");
+        String seed = Source.attribute(element, "seed").strip();
+        if (!seed.isEmpty() && "feTurbulence".equals(element.getLocalName()) && seed.matches("[-+]?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][-+]?[0-9]+)?")) {
+            element.setAttributeNS(null, "seed", Integer.toString((int) Double.parseDouble(seed)));
+        }
+    }
+
+    /** What a still drawing cannot do is not promised to it (SVG 1.1, appendix I). */
+    private static void conditions(Element element) {
+        String wanted = Source.attribute(element, "requiredFeatures");
+        if (NOT_HERE.matcher(wanted).find()) {
+            element.setAttributeNS(null, "requiredFeatures", "urn:saddlebar:none");
         }
     }
 

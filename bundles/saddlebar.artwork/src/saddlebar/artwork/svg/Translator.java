@@ -119,7 +119,7 @@ final class Translator {
         if (node.getFilter() != null) {
             Item plain = Group.of(origin, Optional.empty(), false, inside, looks);
             target.add(Group.of(origin, layer, hidden, List.of(plain),
-                    new Group.Looks(1, Optional.empty(), Optional.empty(), Optional.of(new Filtered(node, parentToMm, toMm)))));
+                    new Group.Looks(1, Optional.empty(), Optional.empty(), Optional.of(new Filtered(node, parentToMm, toMm)), looks.blend())));
             if (element != null) {
                 findings.note("art-filter", element, "lines", "its filter is painted, but lines taken from it are as drawn");
             }
@@ -155,13 +155,15 @@ final class Translator {
         Optional<Mask> mask = Optional.empty();
         if (node.getMask() != null) {
             List<Item> drawn = uncounted((CompositeGraphicsNode) node.getMask().getMaskNode(), toMm);
-            mask = Optional.of(new Mask(Group.plain(new Origin("mask", 0), drawn), toMm.createTransformedShape(node.getMask().getFilterRegion())));
+            mask = Optional.of(Mask.ofLight(Group.plain(new Origin("mask", 0), drawn), toMm.createTransformedShape(node.getMask().getFilterRegion())));
             Element element = builder.element(node);
             if (element != null) {
                 findings.note("art-mask", element, "lines", "its mask is painted, but lines taken from it are whole");
             }
         }
-        return new Group.Looks(opacity(node.getComposite()), clip, mask, Optional.empty());
+        Group.Looks looks = new Group.Looks(opacity(node.getComposite()), clip, mask, Optional.empty());
+        Element element = builder.element(node);
+        return element == null ? looks : looks.blended(ModernStyle.blend(Source.get(element, Source.Note.BLEND)));
     }
 
     private static double opacity(Composite composite) {
@@ -202,7 +204,7 @@ final class Translator {
             target.addAll(opacity >= 1
                     ? own
                     : List.of(Group.of(Source.origin(element), Optional.empty(), false, own,
-                            new Group.Looks(opacity, Optional.empty(), Optional.empty(), Optional.empty()))));
+                            Group.Looks.faded(opacity))));
         }
     }
 

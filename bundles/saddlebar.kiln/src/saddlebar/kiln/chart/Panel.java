@@ -1,30 +1,30 @@
 package saddlebar.kiln.chart;
 
+import java.util.List;
 import java.util.Locale;
 
+import saddlebar.kiln.chart.ChartDrawing.Plot;
 import saddlebar.kiln.schedule.HeatCurve;
 
-/** One diagram of a chart: axes with units, grid, curves. Writes SVG; x in hours from the left. */
+/** One diagram of a chart: axes with units, grid, curves; x in hours from the left. */
 final class Panel {
-    static final int LEFT = 90;
-    static final int WIDTH = 820;
+    static final double FONT_PT = 14;
     private static final int MOST_POINTS = 900;
+    private static final double HOUR_LABEL_PT = 62;
+    private static final double VALUE_LABEL_PT = 40;
 
-    private final StringBuilder svg;
-    private final int top;
-    private final int height;
-    private final double hours;
-    private final double least;
-    private final double most;
+    private final List<Mark> marks;
+    private final Plot plot;
 
-    Panel(StringBuilder svg, int top, int height, double hours, double least, double most) {
-        this.svg = svg;
-        this.top = top;
-        this.height = height;
-        this.hours = hours;
+    Panel(List<Mark> marks, double left, double top, double width, double height, double hours, double least, double most) {
+        this.marks = marks;
         double step = step((most - least) / 5);
-        this.least = Math.floor(least / step + 1e-9) * step;
-        this.most = Math.max(this.least + step, Math.ceil(most / step - 1e-9) * step);
+        double foot = Math.floor(least / step + 1e-9) * step;
+        this.plot = new Plot(left, top, width, height, hours, foot, Math.max(foot + step, Math.ceil(most / step - 1e-9) * step));
+    }
+
+    Plot plot() {
+        return plot;
     }
 
     /** 1, 2 or 5 times a power of ten, at least so large. */
@@ -38,41 +38,34 @@ final class Panel {
         return 10 * power;
     }
 
-    double x(double atHours) {
-        return LEFT + WIDTH * atHours / hours;
-    }
-
-    double y(double value) {
-        return top + height * (most - value) / (most - least);
-    }
-
-    void axes(String title, String label, boolean timeLabels) {
-        svg.append(String.format(Locale.ROOT, "<rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\" fill=\"#ffffff\" stroke=\"#555555\"/>\n", LEFT, top,
-                WIDTH, height));
-        double step = step((most - least) / 6);
-        for (double v = least; v <= most + step * 1e-6; v += step) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#dddddd\"/>\n", LEFT, LEFT + WIDTH,
-                    y(v), y(v)));
-            text(LEFT - 8, y(v) + 5, "end", number(v, step));
+    void axes(String title, String label, String timeLabel) {
+        double right = plot.left() + plot.width();
+        double foot = plot.top() + plot.height();
+        marks.add(new Mark.Box(plot.left(), plot.top(), plot.width(), plot.height(), Ink.PAPER, Ink.GRID));
+        double lines = Math.max(1, Math.min(6, Math.floor(plot.height() / VALUE_LABEL_PT)));
+        double step = step((plot.most() - plot.least()) / lines);
+        for (double v = Math.ceil(plot.least() / step - 1e-9) * step; v <= plot.most() + step * 1e-6; v += step) {
+            marks.add(new Mark.Rule(plot.left(), plot.y(v), right, plot.y(v), Ink.GRID));
+            text(plot.left() - 8, plot.y(v) + 5, Mark.Anchor.END, number(v, step));
         }
-        double hour = step(hours / 12);
-        for (double h = 0; h <= hours + 1e-9; h += hour) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%.1f\" x2=\"%.1f\" y1=\"%d\" y2=\"%d\" stroke=\"#dddddd\"/>\n", x(h), x(h), top,
-                    top + height));
-            if (timeLabels) {
-                text(x(h), top + height + 20, "middle", number(h, hour));
+        double hour = step(plot.hours() / Math.max(1, Math.min(12, Math.floor(plot.width() / HOUR_LABEL_PT))));
+        for (double h = 0; h <= plot.hours() + 1e-9; h += hour) {
+            marks.add(new Mark.Rule(plot.x(h), plot.top(), plot.x(h), foot, Ink.GRID));
+            if (!timeLabel.isEmpty()) {
+                text(plot.x(h), foot + 20, Mark.Anchor.MIDDLE, number(h, hour));
             }
         }
-        if (timeLabels) {
-            text(LEFT + WIDTH / 2.0, top + height + 42, "middle", "time in h");
+        marks.add(new Mark.Rule(plot.left(), plot.top(), plot.left(), foot, Ink.FRAME));
+        marks.add(new Mark.Rule(plot.left(), foot, right, foot, Ink.FRAME));
+        if (!timeLabel.isEmpty()) {
+            text(plot.left() + plot.width() / 2, foot + 42, Mark.Anchor.MIDDLE, timeLabel);
         }
-        svg.append(String.format(Locale.ROOT, "<text transform=\"translate(24 %.1f) rotate(-90)\" text-anchor=\"middle\">%s</text>\n",
-                top + height / 2.0, FiringChart.escaped(label)));
-        svg.append(String.format(Locale.ROOT, "<text x=\"%d\" y=\"%d\" font-weight=\"bold\">%s</text>\n", LEFT, top - 9, FiringChart.escaped(title)));
+        marks.add(new Mark.Words(24, plot.top() + plot.height() / 2, label, Mark.Anchor.MIDDLE, FONT_PT, false, true));
+        marks.add(new Mark.Words(plot.left(), plot.top() - 9, title, Mark.Anchor.START, FONT_PT, true, false));
     }
 
-    private void text(double x, double y, String anchor, String words) {
-        svg.append(String.format(Locale.ROOT, "<text x=\"%.1f\" y=\"%.1f\" text-anchor=\"%s\">%s</text>\n", x, y, anchor, words));
+    private void text(double x, double y, Mark.Anchor anchor, String words) {
+        marks.add(new Mark.Words(x, y, words, anchor, FONT_PT, false, false));
     }
 
     private static String number(double value, double step) {
@@ -83,25 +76,23 @@ final class Panel {
 
     /** A level that matters, with its name at the left end. */
     void level(double value, String name) {
-        if (value > least && value < most) {
-            svg.append(String.format(Locale.ROOT, "<line x1=\"%d\" x2=\"%d\" y1=\"%.1f\" y2=\"%.1f\" stroke=\"#777777\" stroke-dasharray=\"2 4\"/>\n",
-                    LEFT, LEFT + WIDTH, y(value), y(value)));
-            text(LEFT + 6, y(value) - 5, "start", FiringChart.escaped(name));
+        if (value > plot.least() && value < plot.most()) {
+            marks.add(new Mark.Rule(plot.left(), plot.y(value), plot.left() + plot.width(), plot.y(value), Ink.LEVEL));
+            text(plot.left() + 6, plot.y(value) - 5, Mark.Anchor.START, name);
         }
     }
 
-    /** @param factor on the curve's values */
-    void curve(HeatCurve curve, double factor, Line line) {
-        StringBuilder path = new StringBuilder();
+    void curve(HeatCurve curve, Ink ink) {
         int n = curve.points();
         boolean all = n <= MOST_POINTS;
         int drawn = all ? n : MOST_POINTS;
+        double[] xy = new double[2 * drawn];
         for (int i = 0; i < drawn; i++) {
             double seconds = all ? curve.timeS(i) : curve.startS() + (curve.endS() - curve.startS()) * i / (drawn - 1);
             double value = all ? curve.temperatureC(i) : curve.at(seconds);
-            double clipped = Math.max(least, Math.min(most, factor * value));
-            path.append(String.format(Locale.ROOT, "%s%.1f %.1f", i == 0 ? "M" : "L", x(Math.max(0, Math.min(hours, seconds / 3600))), y(clipped)));
+            xy[2 * i] = plot.x(Math.max(0, Math.min(plot.hours(), seconds / 3600)));
+            xy[2 * i + 1] = plot.y(Math.max(plot.least(), Math.min(plot.most(), value)));
         }
-        svg.append("<path d=\"").append(path).append("\" fill=\"none\" ").append(line.style()).append("/>\n");
+        marks.add(new Mark.Curve(xy, ink));
     }
 }

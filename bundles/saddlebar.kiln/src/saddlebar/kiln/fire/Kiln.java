@@ -60,6 +60,15 @@ public record Kiln(String name, double maxC, double powerW, double chamberJPerK,
         return (degC - roomC) / (1 / toLiningWPerK + 1 / toRoomWPerK);
     }
 
+    /**
+     * The same kiln without the heat of what lies in it: what is learnt from logs holds the usual load, and a simulation brings a load of its own. A quarter of
+     * the chamber stays at least, as with {@link #fromTable}.
+     */
+    public Kiln withoutLoad(Shelf shelf) {
+        double chamber = Math.max(0.25 * chamberJPerK, chamberJPerK - shelfM2 * shelf.heatJPerM2K());
+        return new Kiln(name, maxC, powerW, chamber, liningJPerK, toLiningWPerK, toRoomWPerK, shelfM2);
+    }
+
     public Kiln named(String other) {
         return new Kiln(other, maxC, powerW, chamberJPerK, liningJPerK, toLiningWPerK, toRoomWPerK, shelfM2);
     }

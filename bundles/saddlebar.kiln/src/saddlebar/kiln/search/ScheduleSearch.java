@@ -161,6 +161,7 @@ public final class ScheduleSearch {
             }
             long due = WORK_UNITS * 9 / 10 * (round + 1) / FACTORS.length;
             work.advance(due - told);
+            work.say(String.format(java.util.Locale.ROOT, "%.1f h, %.1f kWh", best.hours, best.firing.energy().kWh()));
             told = due;
         }
         FoundSchedule found = checked(rounded(best.free));

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Size;
 import saddlebar.kiln.shelf.ShelfLoad.Lay;
 import saddlebar.kiln.shelf.ShelfPlaces.Witness;
 import saddlebar.model.problem.Problem;
@@ -65,5 +66,18 @@ class ShelfTest {
         assertTrue(ShelfPlaces.of(witnesses).residualSd() < 1.5);
         assertTrue(ShelfPlaces.of(witnesses.subList(0, 3)).cautions().isEmpty(), "one firing proves nothing");
         assertTrue(ShelfPlaces.of(List.of()).places().isEmpty());
+    }
+
+    /** Whatever is laid in rows lies on the shelf, free of rim and neighbours, and nothing is lost. */
+    @Property
+    void rowsKeepRimAndDistance(@ForAll @Size(min = 1, max = 40) List<@DoubleRange(min = 10, max = 260) Double> sides) {
+        List<ShelfRows.Box> boxes = new java.util.ArrayList<>();
+        for (int i = 0; i < sides.size(); i++) {
+            boxes.add(new ShelfRows.Box("p" + i, sides.get(i), sides.get((i * 7 + 3) % sides.size()), 3));
+        }
+        ShelfRows rows = ShelfRows.of(boxes, 420, 420);
+        assertTrue(rows.load().check().isEmpty(), rows.load().check().toString());
+        assertEquals(boxes.size(), rows.load().lays().size() + rows.left().size());
+        assertTrue(rows.load().lays().size() >= 1, "the first always has room");
     }
 }

@@ -151,13 +151,7 @@ public final class JobReader {
         if (chosen.isEmpty()) {
             assumed.add(label + "/" + piece.getNumber() + " has no glass chosen; its glass is not in the estimate.");
         }
-        chosen.filter(glass -> !(glass.getThicknessMm() >= 0.1 && glass.getThicknessMm() <= 100 && glass.getDensityKgPerM3() >= 500
-                && glass.getDensityKgPerM3() <= 10_000)).ifPresent(glass -> {
-                    throw new Refusal("glass " + glass.getName(), "its thickness or density is out of range",
-                            "put in 0.1 to 100 mm and 500 to 10000 kg/m3");
-                });
-        return new PieceJob(piece.getNumber(), chosen.map(GlassStock::getName).orElse(""), chosen.map(GlassStock::getPricePerM2), piece.getNetAreaMm2(),
-                piece.getPerimeterMm(), chosen.map(GlassStock::getThicknessMm).orElse(3.0), chosen.map(GlassStock::getDensityKgPerM3).orElse(2500.0));
+        return PieceJob.of(piece, chosen);
     }
 
     private LayerJob layer(String label, DesignLayer layer, List<Piece> pieces) {

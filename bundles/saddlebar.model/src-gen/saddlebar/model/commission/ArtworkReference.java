@@ -30,6 +30,10 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link saddlebar.model.commission.ArtworkReference#getHeightMm <em>Height Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.ArtworkReference#getScale <em>Scale</em>}</li>
  *   <li>{@link saddlebar.model.commission.ArtworkReference#getRoles <em>Roles</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ArtworkReference#getPage <em>Page</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ArtworkReference#isRolesConfirmed <em>Roles Confirmed</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ArtworkReference#getGlassLayers <em>Glass Layers</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ArtworkReference#getUnusedLayers <em>Unused Layers</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getArtworkReference()
@@ -261,5 +265,86 @@ public interface ArtworkReference extends Identified {
 	 * @generated
 	 */
 	EList<RoleAssignment> getRoles();
+
+	/**
+	 * Returns the value of the '<em><b>Page</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Page of a file of several, from 1.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Page</em>' attribute.
+	 * @see #setPage(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getArtworkReference_Page()
+	 * @model default="1"
+	 * @generated
+	 */
+	int getPage();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.ArtworkReference#getPage <em>Page</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Page</em>' attribute.
+	 * @see #getPage()
+	 * @generated
+	 */
+	void setPage(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Roles Confirmed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Whether somebody said what the layers are for; else it was guessed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Roles Confirmed</em>' attribute.
+	 * @see #setRolesConfirmed(boolean)
+	 * @see saddlebar.model.commission.CommissionPackage#getArtworkReference_RolesConfirmed()
+	 * @model
+	 * @generated
+	 */
+	boolean isRolesConfirmed();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.ArtworkReference#isRolesConfirmed <em>Roles Confirmed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Roles Confirmed</em>' attribute.
+	 * @see #isRolesConfirmed()
+	 * @generated
+	 */
+	void setRolesConfirmed(boolean value);
+
+	/**
+	 * Returns the value of the '<em><b>Glass Layers</b></em>' attribute list.
+	 * The list contents are of type {@link java.lang.String}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Layers of the artwork that show a colourway's glass.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Glass Layers</em>' attribute list.
+	 * @see saddlebar.model.commission.CommissionPackage#getArtworkReference_GlassLayers()
+	 * @model
+	 * @generated
+	 */
+	EList<String> getGlassLayers();
+
+	/**
+	 * Returns the value of the '<em><b>Unused Layers</b></em>' attribute list.
+	 * The list contents are of type {@link java.lang.String}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Layers of the artwork that somebody said are for nothing here.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Unused Layers</em>' attribute list.
+	 * @see saddlebar.model.commission.CommissionPackage#getArtworkReference_UnusedLayers()
+	 * @model
+	 * @generated
+	 */
+	EList<String> getUnusedLayers();
 
 } // ArtworkReference

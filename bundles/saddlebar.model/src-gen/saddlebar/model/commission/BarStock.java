@@ -24,6 +24,7 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.BarStock#isRound <em>Round</em>}</li>
  *   <li>{@link saddlebar.model.commission.BarStock#getPricePerM <em>Price Per M</em>}</li>
  *   <li>{@link saddlebar.model.commission.BarStock#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.BarStock#getSoldLengthMm <em>Sold Length Mm</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getBarStock()
@@ -164,5 +165,30 @@ public interface BarStock extends Named {
 	 * @generated
 	 */
 	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Length in which it is sold.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sold Length Mm</em>' attribute.
+	 * @see #setSoldLengthMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getBarStock_SoldLengthMm()
+	 * @model
+	 * @generated
+	 */
+	Double getSoldLengthMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.BarStock#getSoldLengthMm <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sold Length Mm</em>' attribute.
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 */
+	void setSoldLengthMm(Double value);
 
 } // BarStock

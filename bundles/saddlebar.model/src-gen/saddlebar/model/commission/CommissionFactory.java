@@ -113,6 +113,24 @@ public interface CommissionFactory extends EFactory {
 	GlassStock createGlassStock();
 
 	/**
+	 * Returns a new object of class '<em>Stock Sheet</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Stock Sheet</em>'.
+	 * @generated
+	 */
+	StockSheet createStockSheet();
+
+	/**
+	 * Returns a new object of class '<em>Glass Flaw</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Glass Flaw</em>'.
+	 * @generated
+	 */
+	GlassFlaw createGlassFlaw();
+
+	/**
 	 * Returns a new object of class '<em>Join Stock</em>'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -435,6 +453,15 @@ public interface CommissionFactory extends EFactory {
 	 * @generated
 	 */
 	StencilRecipe createStencilRecipe();
+
+	/**
+	 * Returns a new object of class '<em>Mended Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return a new object of class '<em>Mended Place</em>'.
+	 * @generated
+	 */
+	MendedPlace createMendedPlace();
 
 	/**
 	 * Returns a new object of class '<em>Stencil</em>'.

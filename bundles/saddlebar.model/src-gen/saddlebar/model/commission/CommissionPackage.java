@@ -445,13 +445,58 @@ public interface CommissionPackage extends EPackage {
 	int STUDIO__COMMISSIONS = NAMED_FEATURE_COUNT + 21;
 
 	/**
+	 * The feature id for the '<em><b>Address</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__ADDRESS = NAMED_FEATURE_COUNT + 22;
+
+	/**
+	 * The feature id for the '<em><b>Contact</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__CONTACT = NAMED_FEATURE_COUNT + 23;
+
+	/**
+	 * The feature id for the '<em><b>Mark File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__MARK_FILE = NAMED_FEATURE_COUNT + 24;
+
+	/**
+	 * The feature id for the '<em><b>Accent</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__ACCENT = NAMED_FEATURE_COUNT + 25;
+
+	/**
+	 * The feature id for the '<em><b>Terms</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STUDIO__TERMS = NAMED_FEATURE_COUNT + 26;
+
+	/**
 	 * The number of structural features of the '<em>Studio</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STUDIO_FEATURE_COUNT = NAMED_FEATURE_COUNT + 22;
+	int STUDIO_FEATURE_COUNT = NAMED_FEATURE_COUNT + 27;
 
 	/**
 	 * The number of operations of the '<em>Studio</em>' class.
@@ -1071,13 +1116,22 @@ public interface CommissionPackage extends EPackage {
 	int PAINT__LOTS = NAMED_FEATURE_COUNT + 16;
 
 	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PAINT__TRANSMITTANCE = NAMED_FEATURE_COUNT + 17;
+
+	/**
 	 * The number of structural features of the '<em>Paint</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 17;
+	int PAINT_FEATURE_COUNT = NAMED_FEATURE_COUNT + 18;
 
 	/**
 	 * The number of operations of the '<em>Paint</em>' class.
@@ -1452,13 +1506,76 @@ public interface CommissionPackage extends EPackage {
 	int GLASS_STOCK__SUPPLIER = NAMED_FEATURE_COUNT + 14;
 
 	/**
+	 * The feature id for the '<em><b>Viscosity A</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_A = NAMED_FEATURE_COUNT + 15;
+
+	/**
+	 * The feature id for the '<em><b>Viscosity BK</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_BK = NAMED_FEATURE_COUNT + 16;
+
+	/**
+	 * The feature id for the '<em><b>Viscosity T0C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__VISCOSITY_T0C = NAMED_FEATURE_COUNT + 17;
+
+	/**
+	 * The feature id for the '<em><b>Expansion Per Million K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__EXPANSION_PER_MILLION_K = NAMED_FEATURE_COUNT + 18;
+
+	/**
+	 * The feature id for the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__MEASURED_MM = NAMED_FEATURE_COUNT + 19;
+
+	/**
+	 * The feature id for the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__TRANSMITTANCE = NAMED_FEATURE_COUNT + 20;
+
+	/**
+	 * The feature id for the '<em><b>Sheets</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_STOCK__SHEETS = NAMED_FEATURE_COUNT + 21;
+
+	/**
 	 * The feature id for the '<em><b>Narrow Mm</b></em>' attribute.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK__NARROW_MM = NAMED_FEATURE_COUNT + 15;
+	int GLASS_STOCK__NARROW_MM = NAMED_FEATURE_COUNT + 22;
 
 	/**
 	 * The feature id for the '<em><b>Needle Deg</b></em>' attribute.
@@ -1467,7 +1584,7 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK__NEEDLE_DEG = NAMED_FEATURE_COUNT + 16;
+	int GLASS_STOCK__NEEDLE_DEG = NAMED_FEATURE_COUNT + 23;
 
 	/**
 	 * The feature id for the '<em><b>Inside Curve</b></em>' attribute.
@@ -1476,7 +1593,7 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK__INSIDE_CURVE = NAMED_FEATURE_COUNT + 17;
+	int GLASS_STOCK__INSIDE_CURVE = NAMED_FEATURE_COUNT + 24;
 
 	/**
 	 * The feature id for the '<em><b>Inside Radius Mm</b></em>' attribute.
@@ -1485,7 +1602,7 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK__INSIDE_RADIUS_MM = NAMED_FEATURE_COUNT + 18;
+	int GLASS_STOCK__INSIDE_RADIUS_MM = NAMED_FEATURE_COUNT + 25;
 
 	/**
 	 * The number of structural features of the '<em>Glass Stock</em>' class.
@@ -1494,7 +1611,7 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 * @ordered
 	 */
-	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 19;
+	int GLASS_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 26;
 
 	/**
 	 * The number of operations of the '<em>Glass Stock</em>' class.
@@ -1624,13 +1741,22 @@ public interface CommissionPackage extends EPackage {
 	int JOIN_STOCK__SOURCE = NAMED_FEATURE_COUNT + 8;
 
 	/**
+	 * The feature id for the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_STOCK__SOLD_LENGTH_MM = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Join Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int JOIN_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+	int JOIN_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Join Stock</em>' class.
@@ -1842,13 +1968,22 @@ public interface CommissionPackage extends EPackage {
 	int BAR_STOCK__SOURCE = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int BAR_STOCK__SOLD_LENGTH_MM = NAMED_FEATURE_COUNT + 6;
+
+	/**
 	 * The number of structural features of the '<em>Bar Stock</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int BAR_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int BAR_STOCK_FEATURE_COUNT = NAMED_FEATURE_COUNT + 7;
 
 	/**
 	 * The number of operations of the '<em>Bar Stock</em>' class.
@@ -1987,13 +2122,58 @@ public interface CommissionPackage extends EPackage {
 	int KILN__SOURCE = NAMED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Chamber JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__CHAMBER_JPER_K = NAMED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Lining JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__LINING_JPER_K = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>To Lining WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__TO_LINING_WPER_K = NAMED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>To Room WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__TO_ROOM_WPER_K = NAMED_FEATURE_COUNT + 13;
+
+	/**
+	 * The feature id for the '<em><b>Learnt Firings</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int KILN__LEARNT_FIRINGS = NAMED_FEATURE_COUNT + 14;
+
+	/**
 	 * The number of structural features of the '<em>Kiln</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int KILN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
+	int KILN_FEATURE_COUNT = NAMED_FEATURE_COUNT + 15;
 
 	/**
 	 * The number of operations of the '<em>Kiln</em>' class.
@@ -2360,13 +2540,31 @@ public interface CommissionPackage extends EPackage {
 	int PRICE_ITEM__PRICE = NAMED_FEATURE_COUNT + 3;
 
 	/**
+	 * The feature id for the '<em><b>From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRICE_ITEM__FROM = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Currency</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRICE_ITEM__CURRENCY = NAMED_FEATURE_COUNT + 5;
+
+	/**
 	 * The number of structural features of the '<em>Price Item</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PRICE_ITEM_FEATURE_COUNT = NAMED_FEATURE_COUNT + 4;
+	int PRICE_ITEM_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
 
 	/**
 	 * The number of operations of the '<em>Price Item</em>' class.
@@ -2469,13 +2667,49 @@ public interface CommissionPackage extends EPackage {
 	int PRINTER__SOURCE = NAMED_FEATURE_COUNT + 5;
 
 	/**
+	 * The feature id for the '<em><b>Skew</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__SKEW = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Measured</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__MEASURED = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Band Periods Mm</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__BAND_PERIODS_MM = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Solid Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int PRINTER__SOLID_TRANSMITTANCE = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Printer</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int PRINTER_FEATURE_COUNT = NAMED_FEATURE_COUNT + 6;
+	int PRINTER_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Printer</em>' class.
@@ -2723,13 +2957,31 @@ public interface CommissionPackage extends EPackage {
 	int TONE_CALIBRATION__POINTS = NAMED_FEATURE_COUNT + 10;
 
 	/**
+	 * The feature id for the '<em><b>Superseded By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TONE_CALIBRATION__SUPERSEDED_BY = NAMED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Yule Nielsen</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int TONE_CALIBRATION__YULE_NIELSEN = NAMED_FEATURE_COUNT + 12;
+
+	/**
 	 * The number of structural features of the '<em>Tone Calibration</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int TONE_CALIBRATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 11;
+	int TONE_CALIBRATION_FEATURE_COUNT = NAMED_FEATURE_COUNT + 13;
 
 	/**
 	 * The number of operations of the '<em>Tone Calibration</em>' class.
@@ -3432,13 +3684,31 @@ public interface CommissionPackage extends EPackage {
 	int SITE__ACCESS = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Distance Km</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__DISTANCE_KM = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Trips</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int SITE__TRIPS = NAMED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Site</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int SITE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int SITE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of operations of the '<em>Site</em>' class.
@@ -3514,13 +3784,31 @@ public interface CommissionPackage extends EPackage {
 	int MILESTONE__DONE = NAMED_FEATURE_COUNT + 2;
 
 	/**
+	 * The feature id for the '<em><b>Work Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MILESTONE__WORK_SHARE = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Pay Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MILESTONE__PAY_SHARE = NAMED_FEATURE_COUNT + 4;
+
+	/**
 	 * The number of structural features of the '<em>Milestone</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int MILESTONE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 3;
+	int MILESTONE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 5;
 
 	/**
 	 * The number of operations of the '<em>Milestone</em>' class.
@@ -3641,13 +3929,31 @@ public interface CommissionPackage extends EPackage {
 	int QUOTE__LINES = NAMED_FEATURE_COUNT + 7;
 
 	/**
+	 * The feature id for the '<em><b>Changes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int QUOTE__CHANGES = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The feature id for the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int QUOTE__REASON = NAMED_FEATURE_COUNT + 9;
+
+	/**
 	 * The number of structural features of the '<em>Quote</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int QUOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 8;
+	int QUOTE_FEATURE_COUNT = NAMED_FEATURE_COUNT + 10;
 
 	/**
 	 * The number of operations of the '<em>Quote</em>' class.
@@ -4893,13 +5199,49 @@ public interface CommissionPackage extends EPackage {
 	int ARTWORK_REFERENCE__ROLES = IDENTIFIED_FEATURE_COUNT + 9;
 
 	/**
+	 * The feature id for the '<em><b>Page</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__PAGE = IDENTIFIED_FEATURE_COUNT + 10;
+
+	/**
+	 * The feature id for the '<em><b>Roles Confirmed</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__ROLES_CONFIRMED = IDENTIFIED_FEATURE_COUNT + 11;
+
+	/**
+	 * The feature id for the '<em><b>Glass Layers</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__GLASS_LAYERS = IDENTIFIED_FEATURE_COUNT + 12;
+
+	/**
+	 * The feature id for the '<em><b>Unused Layers</b></em>' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ARTWORK_REFERENCE__UNUSED_LAYERS = IDENTIFIED_FEATURE_COUNT + 13;
+
+	/**
 	 * The number of structural features of the '<em>Artwork Reference</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int ARTWORK_REFERENCE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 10;
+	int ARTWORK_REFERENCE_FEATURE_COUNT = IDENTIFIED_FEATURE_COUNT + 14;
 
 	/**
 	 * The number of operations of the '<em>Artwork Reference</em>' class.
@@ -5210,170 +5552,6 @@ public interface CommissionPackage extends EPackage {
 	int PIECE_OPERATION_COUNT = IDENTIFIED_OPERATION_COUNT + 0;
 
 	/**
-	 * The meta object id for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see saddlebar.model.commission.impl.AcceptedMendImpl
-	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
-	 * @generated
-	 */
-	int ACCEPTED_MEND = 44;
-
-	/**
-	 * The feature id for the '<em><b>Panel</b></em>' container reference.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND__PANEL = 0;
-
-	/**
-	 * The feature id for the '<em><b>Key</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND__KEY = 1;
-
-	/**
-	 * The feature id for the '<em><b>Words</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND__WORDS = 2;
-
-	/**
-	 * The feature id for the '<em><b>XMm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND__XMM = 3;
-
-	/**
-	 * The feature id for the '<em><b>YMm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND__YMM = 4;
-
-	/**
-	 * The number of structural features of the '<em>Accepted Mend</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND_FEATURE_COUNT = 5;
-
-	/**
-	 * The number of operations of the '<em>Accepted Mend</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int ACCEPTED_MEND_OPERATION_COUNT = 0;
-
-	/**
-	 * The meta object id for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @see saddlebar.model.commission.impl.JoinRuleImpl
-	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
-	 * @generated
-	 */
-	int JOIN_RULE = 45;
-
-	/**
-	 * The feature id for the '<em><b>Panel</b></em>' container reference.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__PANEL = 0;
-
-	/**
-	 * The feature id for the '<em><b>Art Layer</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__ART_LAYER = 1;
-
-	/**
-	 * The feature id for the '<em><b>First</b></em>' reference.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__FIRST = 2;
-
-	/**
-	 * The feature id for the '<em><b>Second</b></em>' reference.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__SECOND = 3;
-
-	/**
-	 * The feature id for the '<em><b>Join</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__JOIN = 4;
-
-	/**
-	 * The feature id for the '<em><b>Join Stock</b></em>' reference.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__JOIN_STOCK = 5;
-
-	/**
-	 * The feature id for the '<em><b>Gap Mm</b></em>' attribute.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE__GAP_MM = 6;
-
-	/**
-	 * The number of structural features of the '<em>Join Rule</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE_FEATURE_COUNT = 7;
-
-	/**
-	 * The number of operations of the '<em>Join Rule</em>' class.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 * @ordered
-	 */
-	int JOIN_RULE_OPERATION_COUNT = 0;
-
-	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.DesignLayerImpl <em>Design Layer</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5381,7 +5559,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDesignLayer()
 	 * @generated
 	 */
-	int DESIGN_LAYER = 46;
+	int DESIGN_LAYER = 44;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5589,7 +5767,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilRecipe()
 	 * @generated
 	 */
-	int STENCIL_RECIPE = 47;
+	int STENCIL_RECIPE = 45;
 
 	/**
 	 * The feature id for the '<em><b>Layer</b></em>' container reference.
@@ -5772,13 +5950,85 @@ public interface CommissionPackage extends EPackage {
 	int STENCIL_RECIPE__BRIDGE_MM = 19;
 
 	/**
+	 * The feature id for the '<em><b>Course</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__COURSE = 20;
+
+	/**
+	 * The feature id for the '<em><b>Course Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__COURSE_LAYER = 21;
+
+	/**
+	 * The feature id for the '<em><b>Noise Side</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__NOISE_SIDE = 22;
+
+	/**
+	 * The feature id for the '<em><b>Clump</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__CLUMP = 23;
+
+	/**
+	 * The feature id for the '<em><b>Supercell</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__SUPERCELL = 24;
+
+	/**
+	 * The feature id for the '<em><b>Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__CURVE = 25;
+
+	/**
+	 * The feature id for the '<em><b>Trap Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__TRAP_MM = 26;
+
+	/**
+	 * The feature id for the '<em><b>Mends</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STENCIL_RECIPE__MENDS = 27;
+
+	/**
 	 * The number of structural features of the '<em>Stencil Recipe</em>' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
 	 * @generated
 	 * @ordered
 	 */
-	int STENCIL_RECIPE_FEATURE_COUNT = 20;
+	int STENCIL_RECIPE_FEATURE_COUNT = 28;
 
 	/**
 	 * The number of operations of the '<em>Stencil Recipe</em>' class.
@@ -5790,6 +6040,36 @@ public interface CommissionPackage extends EPackage {
 	int STENCIL_RECIPE_OPERATION_COUNT = 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.MendedPlaceImpl <em>Mended Place</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.MendedPlaceImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendedPlace()
+	 * @generated
+	 */
+	int MENDED_PLACE = 73;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
+	 * @generated
+	 */
+	int ACCEPTED_MEND = 74;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.JoinRuleImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
+	 * @generated
+	 */
+	int JOIN_RULE = 75;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -5797,7 +6077,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencil()
 	 * @generated
 	 */
-	int STENCIL = 48;
+	int STENCIL = 46;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -5996,7 +6276,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilPiece()
 	 * @generated
 	 */
-	int STENCIL_PIECE = 49;
+	int STENCIL_PIECE = 47;
 
 	/**
 	 * The feature id for the '<em><b>Stencil</b></em>' container reference.
@@ -6087,7 +6367,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSetting()
 	 * @generated
 	 */
-	int SETTING = 50;
+	int SETTING = 48;
 
 	/**
 	 * The feature id for the '<em><b>Key</b></em>' attribute.
@@ -6133,7 +6413,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingRecord()
 	 * @generated
 	 */
-	int MAKING_RECORD = 51;
+	int MAKING_RECORD = 49;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6269,7 +6549,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getArtworkBrought()
 	 * @generated
 	 */
-	int ARTWORK_BROUGHT = 52;
+	int ARTWORK_BROUGHT = 50;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6459,7 +6739,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPiecesMade()
 	 * @generated
 	 */
-	int PIECES_MADE = 53;
+	int PIECES_MADE = 51;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6649,7 +6929,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStencilMade()
 	 * @generated
 	 */
-	int STENCIL_MADE = 54;
+	int STENCIL_MADE = 52;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -6902,7 +7182,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMade()
 	 * @generated
 	 */
-	int SHEET_MADE = 55;
+	int SHEET_MADE = 53;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7092,7 +7372,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDocumentMade()
 	 * @generated
 	 */
-	int DOCUMENT_MADE = 56;
+	int DOCUMENT_MADE = 54;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7246,7 +7526,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getScreenLoad()
 	 * @generated
 	 */
-	int SCREEN_LOAD = 57;
+	int SCREEN_LOAD = 55;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7445,7 +7725,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getReclaim()
 	 * @generated
 	 */
-	int RECLAIM = 58;
+	int RECLAIM = 56;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7608,7 +7888,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintMix()
 	 * @generated
 	 */
-	int PAINT_MIX = 59;
+	int PAINT_MIX = 57;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -7798,7 +8078,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPrintRun()
 	 * @generated
 	 */
-	int PRINT_RUN = 60;
+	int PRINT_RUN = 58;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8024,7 +8304,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFiring()
 	 * @generated
 	 */
-	int FIRING = 61;
+	int FIRING = 59;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8241,7 +8521,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRunSegment()
 	 * @generated
 	 */
-	int RUN_SEGMENT = 62;
+	int RUN_SEGMENT = 60;
 
 	/**
 	 * The feature id for the '<em><b>Name</b></em>' attribute.
@@ -8314,7 +8594,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getShelfPlace()
 	 * @generated
 	 */
-	int SHELF_PLACE = 63;
+	int SHELF_PLACE = 61;
 
 	/**
 	 * The feature id for the '<em><b>Window Id</b></em>' attribute.
@@ -8414,7 +8694,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlazing()
 	 * @generated
 	 */
-	int GLAZING = 64;
+	int GLAZING = 62;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8595,7 +8875,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFixing()
 	 * @generated
 	 */
-	int FIXING = 65;
+	int FIXING = 63;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8758,7 +9038,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDefect()
 	 * @generated
 	 */
-	int DEFECT = 66;
+	int DEFECT = 64;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -8993,7 +9273,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getRemake()
 	 * @generated
 	 */
-	int REMAKE = 67;
+	int REMAKE = 65;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9174,7 +9454,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getNote()
 	 * @generated
 	 */
-	int NOTE = 68;
+	int NOTE = 66;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9328,7 +9608,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getCostLine()
 	 * @generated
 	 */
-	int COST_LINE = 69;
+	int COST_LINE = 67;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9545,7 +9825,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockMove()
 	 * @generated
 	 */
-	int STOCK_MOVE = 70;
+	int STOCK_MOVE = 68;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9717,7 +9997,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getApproved()
 	 * @generated
 	 */
-	int APPROVED = 71;
+	int APPROVED = 69;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -9880,7 +10160,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOtherRecord()
 	 * @generated
 	 */
-	int OTHER_RECORD = 72;
+	int OTHER_RECORD = 70;
 
 	/**
 	 * The feature id for the '<em><b>Id</b></em>' attribute.
@@ -10009,6 +10289,404 @@ public interface CommissionPackage extends EPackage {
 	int OTHER_RECORD_OPERATION_COUNT = MAKING_RECORD_OPERATION_COUNT + 0;
 
 	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.StockSheetImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+	 * @generated
+	 */
+	int STOCK_SHEET = 71;
+
+	/**
+	 * The feature id for the '<em><b>Id</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__ID = NAMED__ID;
+
+	/**
+	 * The feature id for the '<em><b>Name</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NAME = NAMED__NAME;
+
+	/**
+	 * The feature id for the '<em><b>Note</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__NOTE = NAMED__NOTE;
+
+	/**
+	 * The feature id for the '<em><b>Glass</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GLASS = NAMED_FEATURE_COUNT + 0;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__WIDTH_MM = NAMED_FEATURE_COUNT + 1;
+
+	/**
+	 * The feature id for the '<em><b>Height Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__HEIGHT_MM = NAMED_FEATURE_COUNT + 2;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OUTLINE = NAMED_FEATURE_COUNT + 3;
+
+	/**
+	 * The feature id for the '<em><b>Grain Deg</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__GRAIN_DEG = NAMED_FEATURE_COUNT + 4;
+
+	/**
+	 * The feature id for the '<em><b>Offcut</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__OFFCUT = NAMED_FEATURE_COUNT + 5;
+
+	/**
+	 * The feature id for the '<em><b>Cut From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__CUT_FROM = NAMED_FEATURE_COUNT + 6;
+
+	/**
+	 * The feature id for the '<em><b>Used Up</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__USED_UP = NAMED_FEATURE_COUNT + 7;
+
+	/**
+	 * The feature id for the '<em><b>Flaws</b></em>' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET__FLAWS = NAMED_FEATURE_COUNT + 8;
+
+	/**
+	 * The number of structural features of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_FEATURE_COUNT = NAMED_FEATURE_COUNT + 9;
+
+	/**
+	 * The number of operations of the '<em>Stock Sheet</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int STOCK_SHEET_OPERATION_COUNT = NAMED_OPERATION_COUNT + 0;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.impl.GlassFlawImpl
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+	 * @generated
+	 */
+	int GLASS_FLAW = 72;
+
+	/**
+	 * The feature id for the '<em><b>Sheet</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__SHEET = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>Outline</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW__OUTLINE = 2;
+
+	/**
+	 * The number of structural features of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_FEATURE_COUNT = 3;
+
+	/**
+	 * The number of operations of the '<em>Glass Flaw</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int GLASS_FLAW_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Recipe</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__RECIPE = 0;
+
+	/**
+	 * The feature id for the '<em><b>Kind</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__KIND = 1;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__XMM = 2;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__YMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>Width Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE__WIDTH_MM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Mended Place</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int MENDED_PLACE_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Key</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__KEY = 1;
+
+	/**
+	 * The feature id for the '<em><b>Words</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__WORDS = 2;
+
+	/**
+	 * The feature id for the '<em><b>XMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__XMM = 3;
+
+	/**
+	 * The feature id for the '<em><b>YMm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND__YMM = 4;
+
+	/**
+	 * The number of structural features of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_FEATURE_COUNT = 5;
+
+	/**
+	 * The number of operations of the '<em>Accepted Mend</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int ACCEPTED_MEND_OPERATION_COUNT = 0;
+
+	/**
+	 * The feature id for the '<em><b>Panel</b></em>' container reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__PANEL = 0;
+
+	/**
+	 * The feature id for the '<em><b>Art Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__ART_LAYER = 1;
+
+	/**
+	 * The feature id for the '<em><b>First</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__FIRST = 2;
+
+	/**
+	 * The feature id for the '<em><b>Second</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__SECOND = 3;
+
+	/**
+	 * The feature id for the '<em><b>Join</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN = 4;
+
+	/**
+	 * The feature id for the '<em><b>Join Stock</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__JOIN_STOCK = 5;
+
+	/**
+	 * The feature id for the '<em><b>Gap Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE__GAP_MM = 6;
+
+	/**
+	 * The number of structural features of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_FEATURE_COUNT = 7;
+
+	/**
+	 * The number of operations of the '<em>Join Rule</em>' class.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 * @ordered
+	 */
+	int JOIN_RULE_OPERATION_COUNT = 0;
+
+	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}' enum.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -10016,7 +10694,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getUnitSystem()
 	 * @generated
 	 */
-	int UNIT_SYSTEM = 73;
+	int UNIT_SYSTEM = 76;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.LayerRole <em>Layer Role</em>}' enum.
@@ -10026,7 +10704,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getLayerRole()
 	 * @generated
 	 */
-	int LAYER_ROLE = 74;
+	int LAYER_ROLE = 77;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Face <em>Face</em>}' enum.
@@ -10036,7 +10714,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getFace()
 	 * @generated
 	 */
-	int FACE = 75;
+	int FACE = 78;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MakingState <em>Making State</em>}' enum.
@@ -10046,7 +10724,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMakingState()
 	 * @generated
 	 */
-	int MAKING_STATE = 76;
+	int MAKING_STATE = 79;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.JoinKind <em>Join Kind</em>}' enum.
@@ -10056,7 +10734,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinKind()
 	 * @generated
 	 */
-	int JOIN_KIND = 77;
+	int JOIN_KIND = 80;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.OpeningKind <em>Opening Kind</em>}' enum.
@@ -10066,7 +10744,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOpeningKind()
 	 * @generated
 	 */
-	int OPENING_KIND = 78;
+	int OPENING_KIND = 81;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.PaintKind <em>Paint Kind</em>}' enum.
@@ -10076,7 +10754,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getPaintKind()
 	 * @generated
 	 */
-	int PAINT_KIND = 79;
+	int PAINT_KIND = 82;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MediumBase <em>Medium Base</em>}' enum.
@@ -10086,7 +10764,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMediumBase()
 	 * @generated
 	 */
-	int MEDIUM_BASE = 80;
+	int MEDIUM_BASE = 83;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SheetMaterial <em>Sheet Material</em>}' enum.
@@ -10096,7 +10774,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSheetMaterial()
 	 * @generated
 	 */
-	int SHEET_MATERIAL = 81;
+	int SHEET_MATERIAL = 84;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.TonerSide <em>Toner Side</em>}' enum.
@@ -10106,7 +10784,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getTonerSide()
 	 * @generated
 	 */
-	int TONER_SIDE = 82;
+	int TONER_SIDE = 85;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.SightLineRule <em>Sight Line Rule</em>}' enum.
@@ -10116,7 +10794,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getSightLineRule()
 	 * @generated
 	 */
-	int SIGHT_LINE_RULE = 83;
+	int SIGHT_LINE_RULE = 86;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.ToneMode <em>Tone Mode</em>}' enum.
@@ -10126,7 +10804,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getToneMode()
 	 * @generated
 	 */
-	int TONE_MODE = 84;
+	int TONE_MODE = 87;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.MirrorRule <em>Mirror Rule</em>}' enum.
@@ -10136,7 +10814,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMirrorRule()
 	 * @generated
 	 */
-	int MIRROR_RULE = 85;
+	int MIRROR_RULE = 88;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.EndRule <em>End Rule</em>}' enum.
@@ -10146,7 +10824,17 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getEndRule()
 	 * @generated
 	 */
-	int END_RULE = 86;
+	int END_RULE = 89;
+
+	/**
+	 * The meta object id for the '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}' enum.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see saddlebar.model.commission.MendKind
+	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendKind()
+	 * @generated
+	 */
+	int MEND_KIND = 92;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.
@@ -10156,7 +10844,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getQuoteState()
 	 * @generated
 	 */
-	int QUOTE_STATE = 87;
+	int QUOTE_STATE = 90;
 
 	/**
 	 * The meta object id for the '{@link saddlebar.model.commission.Disposition <em>Disposition</em>}' enum.
@@ -10166,7 +10854,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDisposition()
 	 * @generated
 	 */
-	int DISPOSITION = 88;
+	int DISPOSITION = 91;
 
 	/**
 	 * The meta object id for the '<em>Moment</em>' data type.
@@ -10176,7 +10864,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMoment()
 	 * @generated
 	 */
-	int MOMENT = 89;
+	int MOMENT = 93;
 
 	/**
 	 * The meta object id for the '<em>Day</em>' data type.
@@ -10186,7 +10874,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getDay()
 	 * @generated
 	 */
-	int DAY = 90;
+	int DAY = 94;
 
 	/**
 	 * The meta object id for the '<em>Outline</em>' data type.
@@ -10196,7 +10884,7 @@ public interface CommissionPackage extends EPackage {
 	 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getOutline()
 	 * @generated
 	 */
-	int OUTLINE = 91;
+	int OUTLINE = 95;
 
 
 	/**
@@ -10546,6 +11234,61 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getStudio_Commissions();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getAddress <em>Address</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Address</em>'.
+	 * @see saddlebar.model.commission.Studio#getAddress()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Address();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getContact <em>Contact</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Contact</em>'.
+	 * @see saddlebar.model.commission.Studio#getContact()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Contact();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getMarkFile <em>Mark File</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Mark File</em>'.
+	 * @see saddlebar.model.commission.Studio#getMarkFile()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_MarkFile();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getAccent <em>Accent</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Accent</em>'.
+	 * @see saddlebar.model.commission.Studio#getAccent()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Accent();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Studio#getTerms <em>Terms</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Terms</em>'.
+	 * @see saddlebar.model.commission.Studio#getTerms()
+	 * @see #getStudio()
+	 * @generated
+	 */
+	EAttribute getStudio_Terms();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinedCommission <em>Joined Commission</em>}'.
@@ -11027,6 +11770,17 @@ public interface CommissionPackage extends EPackage {
 	EReference getPaint_Lots();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Paint#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.Paint#getTransmittance()
+	 * @see #getPaint()
+	 * @generated
+	 */
+	EAttribute getPaint_Transmittance();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.PaintLot <em>Paint Lot</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11321,6 +12075,83 @@ public interface CommissionPackage extends EPackage {
 	EReference getGlassStock_Supplier();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity A</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityA()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityA();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity BK</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityBK()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityBK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Viscosity T0C</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getViscosityT0C()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ViscosityT0C();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Expansion Per Million K</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getExpansionPerMillionK()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_ExpansionPerMillionK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured Mm</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getMeasuredMm()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_MeasuredMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Transmittance</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getTransmittance()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EAttribute getGlassStock_Transmittance();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Sheets</em>'.
+	 * @see saddlebar.model.commission.GlassStock#getSheets()
+	 * @see #getGlassStock()
+	 * @generated
+	 */
+	EReference getGlassStock_Sheets();
+
+	/**
 	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11472,6 +12303,17 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getJoinStock_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinStock#getSoldLengthMm <em>Sold Length Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sold Length Mm</em>'.
+	 * @see saddlebar.model.commission.JoinStock#getSoldLengthMm()
+	 * @see #getJoinStock()
+	 * @generated
+	 */
+	EAttribute getJoinStock_SoldLengthMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.SolderStock <em>Solder Stock</em>}'.
@@ -11626,6 +12468,17 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getBarStock_Source();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.BarStock#getSoldLengthMm <em>Sold Length Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Sold Length Mm</em>'.
+	 * @see saddlebar.model.commission.BarStock#getSoldLengthMm()
+	 * @see #getBarStock()
+	 * @generated
+	 */
+	EAttribute getBarStock_SoldLengthMm();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Kiln <em>Kiln</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -11744,6 +12597,61 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getKiln_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getChamberJPerK <em>Chamber JPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Chamber JPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getChamberJPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ChamberJPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getLiningJPerK <em>Lining JPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Lining JPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getLiningJPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_LiningJPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getToLiningWPerK <em>To Lining WPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Lining WPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getToLiningWPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ToLiningWPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getToRoomWPerK <em>To Room WPer K</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>To Room WPer K</em>'.
+	 * @see saddlebar.model.commission.Kiln#getToRoomWPerK()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_ToRoomWPerK();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Kiln#getLearntFirings <em>Learnt Firings</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Learnt Firings</em>'.
+	 * @see saddlebar.model.commission.Kiln#getLearntFirings()
+	 * @see #getKiln()
+	 * @generated
+	 */
+	EAttribute getKiln_LearntFirings();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.FiringSchedule <em>Firing Schedule</em>}'.
@@ -12028,6 +12936,28 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getPriceItem_Price();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.PriceItem#getFrom <em>From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>From</em>'.
+	 * @see saddlebar.model.commission.PriceItem#getFrom()
+	 * @see #getPriceItem()
+	 * @generated
+	 */
+	EAttribute getPriceItem_From();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.PriceItem#getCurrency <em>Currency</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Currency</em>'.
+	 * @see saddlebar.model.commission.PriceItem#getCurrency()
+	 * @see #getPriceItem()
+	 * @generated
+	 */
+	EAttribute getPriceItem_Currency();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Printer <em>Printer</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12102,6 +13032,50 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getPrinter_Source();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getSkew <em>Skew</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Skew</em>'.
+	 * @see saddlebar.model.commission.Printer#getSkew()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_Skew();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getMeasured <em>Measured</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Measured</em>'.
+	 * @see saddlebar.model.commission.Printer#getMeasured()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_Measured();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.Printer#getBandPeriodsMm <em>Band Periods Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Band Periods Mm</em>'.
+	 * @see saddlebar.model.commission.Printer#getBandPeriodsMm()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_BandPeriodsMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Printer#getSolidTransmittance <em>Solid Transmittance</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Solid Transmittance</em>'.
+	 * @see saddlebar.model.commission.Printer#getSolidTransmittance()
+	 * @see #getPrinter()
+	 * @generated
+	 */
+	EAttribute getPrinter_SolidTransmittance();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.SheetStock <em>Sheet Stock</em>}'.
@@ -12298,6 +13272,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getToneCalibration_Points();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.ToneCalibration#getSupersededBy <em>Superseded By</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Superseded By</em>'.
+	 * @see saddlebar.model.commission.ToneCalibration#getSupersededBy()
+	 * @see #getToneCalibration()
+	 * @generated
+	 */
+	EReference getToneCalibration_SupersededBy();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ToneCalibration#getYuleNielsen <em>Yule Nielsen</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Yule Nielsen</em>'.
+	 * @see saddlebar.model.commission.ToneCalibration#getYuleNielsen()
+	 * @see #getToneCalibration()
+	 * @generated
+	 */
+	EAttribute getToneCalibration_YuleNielsen();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.TonePoint <em>Tone Point</em>}'.
@@ -12821,6 +13817,28 @@ public interface CommissionPackage extends EPackage {
 	EAttribute getSite_Access();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Site#getDistanceKm <em>Distance Km</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Distance Km</em>'.
+	 * @see saddlebar.model.commission.Site#getDistanceKm()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_DistanceKm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Site#getTrips <em>Trips</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Trips</em>'.
+	 * @see saddlebar.model.commission.Site#getTrips()
+	 * @see #getSite()
+	 * @generated
+	 */
+	EAttribute getSite_Trips();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Milestone <em>Milestone</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -12862,6 +13880,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getMilestone_Done();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Milestone#getWorkShare <em>Work Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Work Share</em>'.
+	 * @see saddlebar.model.commission.Milestone#getWorkShare()
+	 * @see #getMilestone()
+	 * @generated
+	 */
+	EAttribute getMilestone_WorkShare();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Milestone#getPayShare <em>Pay Share</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Pay Share</em>'.
+	 * @see saddlebar.model.commission.Milestone#getPayShare()
+	 * @see #getMilestone()
+	 * @generated
+	 */
+	EAttribute getMilestone_PayShare();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Quote <em>Quote</em>}'.
@@ -12960,6 +14000,28 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getQuote_Lines();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Quote#getChanges <em>Changes</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Changes</em>'.
+	 * @see saddlebar.model.commission.Quote#getChanges()
+	 * @see #getQuote()
+	 * @generated
+	 */
+	EAttribute getQuote_Changes();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.Quote#getReason <em>Reason</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Reason</em>'.
+	 * @see saddlebar.model.commission.Quote#getReason()
+	 * @see #getQuote()
+	 * @generated
+	 */
+	EAttribute getQuote_Reason();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.QuoteLine <em>Quote Line</em>}'.
@@ -14107,6 +15169,50 @@ public interface CommissionPackage extends EPackage {
 	EReference getArtworkReference_Roles();
 
 	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ArtworkReference#getPage <em>Page</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Page</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getPage()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_Page();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.ArtworkReference#isRolesConfirmed <em>Roles Confirmed</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Roles Confirmed</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#isRolesConfirmed()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_RolesConfirmed();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.ArtworkReference#getGlassLayers <em>Glass Layers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Glass Layers</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getGlassLayers()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_GlassLayers();
+
+	/**
+	 * Returns the meta object for the attribute list '{@link saddlebar.model.commission.ArtworkReference#getUnusedLayers <em>Unused Layers</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute list '<em>Unused Layers</em>'.
+	 * @see saddlebar.model.commission.ArtworkReference#getUnusedLayers()
+	 * @see #getArtworkReference()
+	 * @generated
+	 */
+	EAttribute getArtworkReference_UnusedLayers();
+
+	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.RoleAssignment <em>Role Assignment</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -14411,158 +15517,6 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EReference getPiece_Became();
-
-	/**
-	 * Returns the meta object for class '{@link saddlebar.model.commission.AcceptedMend <em>Accepted Mend</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for class '<em>Accepted Mend</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend
-	 * @generated
-	 */
-	EClass getAcceptedMend();
-
-	/**
-	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.AcceptedMend#getPanel <em>Panel</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the container reference '<em>Panel</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend#getPanel()
-	 * @see #getAcceptedMend()
-	 * @generated
-	 */
-	EReference getAcceptedMend_Panel();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getKey <em>Key</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Key</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend#getKey()
-	 * @see #getAcceptedMend()
-	 * @generated
-	 */
-	EAttribute getAcceptedMend_Key();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getWords <em>Words</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Words</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend#getWords()
-	 * @see #getAcceptedMend()
-	 * @generated
-	 */
-	EAttribute getAcceptedMend_Words();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getXMm <em>XMm</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>XMm</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend#getXMm()
-	 * @see #getAcceptedMend()
-	 * @generated
-	 */
-	EAttribute getAcceptedMend_XMm();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getYMm <em>YMm</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>YMm</em>'.
-	 * @see saddlebar.model.commission.AcceptedMend#getYMm()
-	 * @see #getAcceptedMend()
-	 * @generated
-	 */
-	EAttribute getAcceptedMend_YMm();
-
-	/**
-	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinRule <em>Join Rule</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for class '<em>Join Rule</em>'.
-	 * @see saddlebar.model.commission.JoinRule
-	 * @generated
-	 */
-	EClass getJoinRule();
-
-	/**
-	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.JoinRule#getPanel <em>Panel</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the container reference '<em>Panel</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getPanel()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EReference getJoinRule_Panel();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getArtLayer <em>Art Layer</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Art Layer</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getArtLayer()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EAttribute getJoinRule_ArtLayer();
-
-	/**
-	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getFirst <em>First</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the reference '<em>First</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getFirst()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EReference getJoinRule_First();
-
-	/**
-	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getSecond <em>Second</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the reference '<em>Second</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getSecond()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EReference getJoinRule_Second();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getJoin <em>Join</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Join</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getJoin()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EAttribute getJoinRule_Join();
-
-	/**
-	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getJoinStock <em>Join Stock</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the reference '<em>Join Stock</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getJoinStock()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EReference getJoinRule_JoinStock();
-
-	/**
-	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getGapMm <em>Gap Mm</em>}'.
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @return the meta object for the attribute '<em>Gap Mm</em>'.
-	 * @see saddlebar.model.commission.JoinRule#getGapMm()
-	 * @see #getJoinRule()
-	 * @generated
-	 */
-	EAttribute getJoinRule_GapMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.DesignLayer <em>Design Layer</em>}'.
@@ -14990,6 +15944,311 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EAttribute getStencilRecipe_BridgeMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCourse <em>Course</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Course</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCourse()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Course();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCourseLayer <em>Course Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Course Layer</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCourseLayer()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_CourseLayer();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getNoiseSide <em>Noise Side</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Noise Side</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getNoiseSide()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_NoiseSide();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getClump <em>Clump</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Clump</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getClump()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Clump();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getSupercell <em>Supercell</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Supercell</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getSupercell()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Supercell();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getCurve <em>Curve</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Curve</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getCurve()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_Curve();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StencilRecipe#getTrapMm <em>Trap Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Trap Mm</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getTrapMm()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EAttribute getStencilRecipe_TrapMm();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.StencilRecipe#getMends <em>Mends</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Mends</em>'.
+	 * @see saddlebar.model.commission.StencilRecipe#getMends()
+	 * @see #getStencilRecipe()
+	 * @generated
+	 */
+	EReference getStencilRecipe_Mends();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.MendedPlace <em>Mended Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Mended Place</em>'.
+	 * @see saddlebar.model.commission.MendedPlace
+	 * @generated
+	 */
+	EClass getMendedPlace();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.MendedPlace#getRecipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Recipe</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getRecipe()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EReference getMendedPlace_Recipe();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getKind()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getXMm <em>XMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>XMm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getXMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_XMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getYMm <em>YMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>YMm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getYMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_YMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.MendedPlace#getWidthMm <em>Width Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width Mm</em>'.
+	 * @see saddlebar.model.commission.MendedPlace#getWidthMm()
+	 * @see #getMendedPlace()
+	 * @generated
+	 */
+	EAttribute getMendedPlace_WidthMm();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.AcceptedMend <em>Accepted Mend</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Accepted Mend</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend
+	 * @generated
+	 */
+	EClass getAcceptedMend();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.AcceptedMend#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getPanel()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EReference getAcceptedMend_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getKey <em>Key</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Key</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getKey()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Key();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getWords <em>Words</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Words</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getWords()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_Words();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getXMm <em>XMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>XMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getXMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_XMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.AcceptedMend#getYMm <em>YMm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>YMm</em>'.
+	 * @see saddlebar.model.commission.AcceptedMend#getYMm()
+	 * @see #getAcceptedMend()
+	 * @generated
+	 */
+	EAttribute getAcceptedMend_YMm();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.JoinRule <em>Join Rule</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Join Rule</em>'.
+	 * @see saddlebar.model.commission.JoinRule
+	 * @generated
+	 */
+	EClass getJoinRule();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.JoinRule#getPanel <em>Panel</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Panel</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getPanel()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Panel();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getArtLayer <em>Art Layer</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Art Layer</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getArtLayer()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_ArtLayer();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getFirst <em>First</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>First</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getFirst()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_First();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getSecond <em>Second</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Second</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getSecond()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_Second();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getJoin <em>Join</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Join</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoin()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_Join();
+
+	/**
+	 * Returns the meta object for the reference '{@link saddlebar.model.commission.JoinRule#getJoinStock <em>Join Stock</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the reference '<em>Join Stock</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getJoinStock()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EReference getJoinRule_JoinStock();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.JoinRule#getGapMm <em>Gap Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Gap Mm</em>'.
+	 * @see saddlebar.model.commission.JoinRule#getGapMm()
+	 * @see #getJoinRule()
+	 * @generated
+	 */
+	EAttribute getJoinRule_GapMm();
 
 	/**
 	 * Returns the meta object for class '{@link saddlebar.model.commission.Stencil <em>Stencil</em>}'.
@@ -17026,6 +18285,158 @@ public interface CommissionPackage extends EPackage {
 	EClass getOtherRecord();
 
 	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.StockSheet <em>Stock Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Stock Sheet</em>'.
+	 * @see saddlebar.model.commission.StockSheet
+	 * @generated
+	 */
+	EClass getStockSheet();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Glass</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGlass()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Glass();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getWidthMm <em>Width Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Width Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getWidthMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_WidthMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getHeightMm <em>Height Mm</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Height Mm</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getHeightMm()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_HeightMm();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getOutline()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Outline();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getGrainDeg <em>Grain Deg</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Grain Deg</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getGrainDeg()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_GrainDeg();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isOffcut <em>Offcut</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Offcut</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isOffcut()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_Offcut();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#getCutFrom <em>Cut From</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Cut From</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getCutFrom()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_CutFrom();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.StockSheet#isUsedUp <em>Used Up</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Used Up</em>'.
+	 * @see saddlebar.model.commission.StockSheet#isUsedUp()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EAttribute getStockSheet_UsedUp();
+
+	/**
+	 * Returns the meta object for the containment reference list '{@link saddlebar.model.commission.StockSheet#getFlaws <em>Flaws</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the containment reference list '<em>Flaws</em>'.
+	 * @see saddlebar.model.commission.StockSheet#getFlaws()
+	 * @see #getStockSheet()
+	 * @generated
+	 */
+	EReference getStockSheet_Flaws();
+
+	/**
+	 * Returns the meta object for class '{@link saddlebar.model.commission.GlassFlaw <em>Glass Flaw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for class '<em>Glass Flaw</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw
+	 * @generated
+	 */
+	EClass getGlassFlaw();
+
+	/**
+	 * Returns the meta object for the container reference '{@link saddlebar.model.commission.GlassFlaw#getSheet <em>Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the container reference '<em>Sheet</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getSheet()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EReference getGlassFlaw_Sheet();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getKind <em>Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Kind</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getKind()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Kind();
+
+	/**
+	 * Returns the meta object for the attribute '{@link saddlebar.model.commission.GlassFlaw#getOutline <em>Outline</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for the attribute '<em>Outline</em>'.
+	 * @see saddlebar.model.commission.GlassFlaw#getOutline()
+	 * @see #getGlassFlaw()
+	 * @generated
+	 */
+	EAttribute getGlassFlaw_Outline();
+
+	/**
 	 * Returns the meta object for enum '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}'.
 	 * <!-- begin-user-doc -->
 	 * <!-- end-user-doc -->
@@ -17164,6 +18575,16 @@ public interface CommissionPackage extends EPackage {
 	 * @generated
 	 */
 	EEnum getEndRule();
+
+	/**
+	 * Returns the meta object for enum '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @return the meta object for enum '<em>Mend Kind</em>'.
+	 * @see saddlebar.model.commission.MendKind
+	 * @generated
+	 */
+	EEnum getMendKind();
 
 	/**
 	 * Returns the meta object for enum '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}'.
@@ -17513,6 +18934,46 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference STUDIO__COMMISSIONS = eINSTANCE.getStudio_Commissions();
+
+		/**
+		 * The meta object literal for the '<em><b>Address</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__ADDRESS = eINSTANCE.getStudio_Address();
+
+		/**
+		 * The meta object literal for the '<em><b>Contact</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__CONTACT = eINSTANCE.getStudio_Contact();
+
+		/**
+		 * The meta object literal for the '<em><b>Mark File</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__MARK_FILE = eINSTANCE.getStudio_MarkFile();
+
+		/**
+		 * The meta object literal for the '<em><b>Accent</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__ACCENT = eINSTANCE.getStudio_Accent();
+
+		/**
+		 * The meta object literal for the '<em><b>Terms</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STUDIO__TERMS = eINSTANCE.getStudio_Terms();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinedCommissionImpl <em>Joined Commission</em>}' class.
@@ -17877,6 +19338,14 @@ public interface CommissionPackage extends EPackage {
 		EReference PAINT__LOTS = eINSTANCE.getPaint_Lots();
 
 		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PAINT__TRANSMITTANCE = eINSTANCE.getPaint_Transmittance();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.PaintLotImpl <em>Paint Lot</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18099,6 +19568,62 @@ public interface CommissionPackage extends EPackage {
 		EReference GLASS_STOCK__SUPPLIER = eINSTANCE.getGlassStock_Supplier();
 
 		/**
+		 * The meta object literal for the '<em><b>Viscosity A</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_A = eINSTANCE.getGlassStock_ViscosityA();
+
+		/**
+		 * The meta object literal for the '<em><b>Viscosity BK</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_BK = eINSTANCE.getGlassStock_ViscosityBK();
+
+		/**
+		 * The meta object literal for the '<em><b>Viscosity T0C</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__VISCOSITY_T0C = eINSTANCE.getGlassStock_ViscosityT0C();
+
+		/**
+		 * The meta object literal for the '<em><b>Expansion Per Million K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__EXPANSION_PER_MILLION_K = eINSTANCE.getGlassStock_ExpansionPerMillionK();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__MEASURED_MM = eINSTANCE.getGlassStock_MeasuredMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_STOCK__TRANSMITTANCE = eINSTANCE.getGlassStock_Transmittance();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheets</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_STOCK__SHEETS = eINSTANCE.getGlassStock_Sheets();
+
+		/**
 		 * The meta object literal for the '<em><b>Narrow Mm</b></em>' attribute feature.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18211,6 +19736,14 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute JOIN_STOCK__SOURCE = eINSTANCE.getJoinStock_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Sold Length Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_STOCK__SOLD_LENGTH_MM = eINSTANCE.getJoinStock_SoldLengthMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.SolderStockImpl <em>Solder Stock</em>}' class.
@@ -18329,6 +19862,14 @@ public interface CommissionPackage extends EPackage {
 		EAttribute BAR_STOCK__SOURCE = eINSTANCE.getBarStock_Source();
 
 		/**
+		 * The meta object literal for the '<em><b>Sold Length Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute BAR_STOCK__SOLD_LENGTH_MM = eINSTANCE.getBarStock_SoldLengthMm();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.KilnImpl <em>Kiln</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18417,6 +19958,46 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute KILN__SOURCE = eINSTANCE.getKiln_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Chamber JPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__CHAMBER_JPER_K = eINSTANCE.getKiln_ChamberJPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>Lining JPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__LINING_JPER_K = eINSTANCE.getKiln_LiningJPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>To Lining WPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__TO_LINING_WPER_K = eINSTANCE.getKiln_ToLiningWPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>To Room WPer K</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__TO_ROOM_WPER_K = eINSTANCE.getKiln_ToRoomWPerK();
+
+		/**
+		 * The meta object literal for the '<em><b>Learnt Firings</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute KILN__LEARNT_FIRINGS = eINSTANCE.getKiln_LearntFirings();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.FiringScheduleImpl <em>Firing Schedule</em>}' class.
@@ -18635,6 +20216,22 @@ public interface CommissionPackage extends EPackage {
 		EAttribute PRICE_ITEM__PRICE = eINSTANCE.getPriceItem_Price();
 
 		/**
+		 * The meta object literal for the '<em><b>From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRICE_ITEM__FROM = eINSTANCE.getPriceItem_From();
+
+		/**
+		 * The meta object literal for the '<em><b>Currency</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRICE_ITEM__CURRENCY = eINSTANCE.getPriceItem_Currency();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.PrinterImpl <em>Printer</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -18691,6 +20288,38 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute PRINTER__SOURCE = eINSTANCE.getPrinter_Source();
+
+		/**
+		 * The meta object literal for the '<em><b>Skew</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__SKEW = eINSTANCE.getPrinter_Skew();
+
+		/**
+		 * The meta object literal for the '<em><b>Measured</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__MEASURED = eINSTANCE.getPrinter_Measured();
+
+		/**
+		 * The meta object literal for the '<em><b>Band Periods Mm</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__BAND_PERIODS_MM = eINSTANCE.getPrinter_BandPeriodsMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Solid Transmittance</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute PRINTER__SOLID_TRANSMITTANCE = eINSTANCE.getPrinter_SolidTransmittance();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.SheetStockImpl <em>Sheet Stock</em>}' class.
@@ -18839,6 +20468,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference TONE_CALIBRATION__POINTS = eINSTANCE.getToneCalibration_Points();
+
+		/**
+		 * The meta object literal for the '<em><b>Superseded By</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference TONE_CALIBRATION__SUPERSEDED_BY = eINSTANCE.getToneCalibration_SupersededBy();
+
+		/**
+		 * The meta object literal for the '<em><b>Yule Nielsen</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute TONE_CALIBRATION__YULE_NIELSEN = eINSTANCE.getToneCalibration_YuleNielsen();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.TonePointImpl <em>Tone Point</em>}' class.
@@ -19239,6 +20884,22 @@ public interface CommissionPackage extends EPackage {
 		EAttribute SITE__ACCESS = eINSTANCE.getSite_Access();
 
 		/**
+		 * The meta object literal for the '<em><b>Distance Km</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__DISTANCE_KM = eINSTANCE.getSite_DistanceKm();
+
+		/**
+		 * The meta object literal for the '<em><b>Trips</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute SITE__TRIPS = eINSTANCE.getSite_Trips();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.MilestoneImpl <em>Milestone</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -19271,6 +20932,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute MILESTONE__DONE = eINSTANCE.getMilestone_Done();
+
+		/**
+		 * The meta object literal for the '<em><b>Work Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MILESTONE__WORK_SHARE = eINSTANCE.getMilestone_WorkShare();
+
+		/**
+		 * The meta object literal for the '<em><b>Pay Share</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MILESTONE__PAY_SHARE = eINSTANCE.getMilestone_PayShare();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.QuoteImpl <em>Quote</em>}' class.
@@ -19345,6 +21022,22 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference QUOTE__LINES = eINSTANCE.getQuote_Lines();
+
+		/**
+		 * The meta object literal for the '<em><b>Changes</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute QUOTE__CHANGES = eINSTANCE.getQuote_Changes();
+
+		/**
+		 * The meta object literal for the '<em><b>Reason</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute QUOTE__REASON = eINSTANCE.getQuote_Reason();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.QuoteLineImpl <em>Quote Line</em>}' class.
@@ -20207,6 +21900,38 @@ public interface CommissionPackage extends EPackage {
 		EReference ARTWORK_REFERENCE__ROLES = eINSTANCE.getArtworkReference_Roles();
 
 		/**
+		 * The meta object literal for the '<em><b>Page</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__PAGE = eINSTANCE.getArtworkReference_Page();
+
+		/**
+		 * The meta object literal for the '<em><b>Roles Confirmed</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__ROLES_CONFIRMED = eINSTANCE.getArtworkReference_RolesConfirmed();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass Layers</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__GLASS_LAYERS = eINSTANCE.getArtworkReference_GlassLayers();
+
+		/**
+		 * The meta object literal for the '<em><b>Unused Layers</b></em>' attribute list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ARTWORK_REFERENCE__UNUSED_LAYERS = eINSTANCE.getArtworkReference_UnusedLayers();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.RoleAssignmentImpl <em>Role Assignment</em>}' class.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -20433,122 +22158,6 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EReference PIECE__BECAME = eINSTANCE.getPiece_Became();
-
-		/**
-		 * The meta object literal for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see saddlebar.model.commission.impl.AcceptedMendImpl
-		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
-		 * @generated
-		 */
-		EClass ACCEPTED_MEND = eINSTANCE.getAcceptedMend();
-
-		/**
-		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference ACCEPTED_MEND__PANEL = eINSTANCE.getAcceptedMend_Panel();
-
-		/**
-		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute ACCEPTED_MEND__KEY = eINSTANCE.getAcceptedMend_Key();
-
-		/**
-		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute ACCEPTED_MEND__WORDS = eINSTANCE.getAcceptedMend_Words();
-
-		/**
-		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute ACCEPTED_MEND__XMM = eINSTANCE.getAcceptedMend_XMm();
-
-		/**
-		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute ACCEPTED_MEND__YMM = eINSTANCE.getAcceptedMend_YMm();
-
-		/**
-		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @see saddlebar.model.commission.impl.JoinRuleImpl
-		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
-		 * @generated
-		 */
-		EClass JOIN_RULE = eINSTANCE.getJoinRule();
-
-		/**
-		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference JOIN_RULE__PANEL = eINSTANCE.getJoinRule_Panel();
-
-		/**
-		 * The meta object literal for the '<em><b>Art Layer</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute JOIN_RULE__ART_LAYER = eINSTANCE.getJoinRule_ArtLayer();
-
-		/**
-		 * The meta object literal for the '<em><b>First</b></em>' reference feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference JOIN_RULE__FIRST = eINSTANCE.getJoinRule_First();
-
-		/**
-		 * The meta object literal for the '<em><b>Second</b></em>' reference feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference JOIN_RULE__SECOND = eINSTANCE.getJoinRule_Second();
-
-		/**
-		 * The meta object literal for the '<em><b>Join</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute JOIN_RULE__JOIN = eINSTANCE.getJoinRule_Join();
-
-		/**
-		 * The meta object literal for the '<em><b>Join Stock</b></em>' reference feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EReference JOIN_RULE__JOIN_STOCK = eINSTANCE.getJoinRule_JoinStock();
-
-		/**
-		 * The meta object literal for the '<em><b>Gap Mm</b></em>' attribute feature.
-		 * <!-- begin-user-doc -->
-		 * <!-- end-user-doc -->
-		 * @generated
-		 */
-		EAttribute JOIN_RULE__GAP_MM = eINSTANCE.getJoinRule_GapMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.DesignLayerImpl <em>Design Layer</em>}' class.
@@ -20865,6 +22474,236 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EAttribute STENCIL_RECIPE__BRIDGE_MM = eINSTANCE.getStencilRecipe_BridgeMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Course</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__COURSE = eINSTANCE.getStencilRecipe_Course();
+
+		/**
+		 * The meta object literal for the '<em><b>Course Layer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__COURSE_LAYER = eINSTANCE.getStencilRecipe_CourseLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>Noise Side</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__NOISE_SIDE = eINSTANCE.getStencilRecipe_NoiseSide();
+
+		/**
+		 * The meta object literal for the '<em><b>Clump</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__CLUMP = eINSTANCE.getStencilRecipe_Clump();
+
+		/**
+		 * The meta object literal for the '<em><b>Supercell</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__SUPERCELL = eINSTANCE.getStencilRecipe_Supercell();
+
+		/**
+		 * The meta object literal for the '<em><b>Curve</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__CURVE = eINSTANCE.getStencilRecipe_Curve();
+
+		/**
+		 * The meta object literal for the '<em><b>Trap Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STENCIL_RECIPE__TRAP_MM = eINSTANCE.getStencilRecipe_TrapMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Mends</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STENCIL_RECIPE__MENDS = eINSTANCE.getStencilRecipe_Mends();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.MendedPlaceImpl <em>Mended Place</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.MendedPlaceImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendedPlace()
+		 * @generated
+		 */
+		EClass MENDED_PLACE = eINSTANCE.getMendedPlace();
+
+		/**
+		 * The meta object literal for the '<em><b>Recipe</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference MENDED_PLACE__RECIPE = eINSTANCE.getMendedPlace_Recipe();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__KIND = eINSTANCE.getMendedPlace_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__XMM = eINSTANCE.getMendedPlace_XMm();
+
+		/**
+		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__YMM = eINSTANCE.getMendedPlace_YMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Width Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute MENDED_PLACE__WIDTH_MM = eINSTANCE.getMendedPlace_WidthMm();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.AcceptedMendImpl <em>Accepted Mend</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.AcceptedMendImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getAcceptedMend()
+		 * @generated
+		 */
+		EClass ACCEPTED_MEND = eINSTANCE.getAcceptedMend();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference ACCEPTED_MEND__PANEL = eINSTANCE.getAcceptedMend_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Key</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__KEY = eINSTANCE.getAcceptedMend_Key();
+
+		/**
+		 * The meta object literal for the '<em><b>Words</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__WORDS = eINSTANCE.getAcceptedMend_Words();
+
+		/**
+		 * The meta object literal for the '<em><b>XMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__XMM = eINSTANCE.getAcceptedMend_XMm();
+
+		/**
+		 * The meta object literal for the '<em><b>YMm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute ACCEPTED_MEND__YMM = eINSTANCE.getAcceptedMend_YMm();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.JoinRuleImpl <em>Join Rule</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.JoinRuleImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getJoinRule()
+		 * @generated
+		 */
+		EClass JOIN_RULE = eINSTANCE.getJoinRule();
+
+		/**
+		 * The meta object literal for the '<em><b>Panel</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__PANEL = eINSTANCE.getJoinRule_Panel();
+
+		/**
+		 * The meta object literal for the '<em><b>Art Layer</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__ART_LAYER = eINSTANCE.getJoinRule_ArtLayer();
+
+		/**
+		 * The meta object literal for the '<em><b>First</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__FIRST = eINSTANCE.getJoinRule_First();
+
+		/**
+		 * The meta object literal for the '<em><b>Second</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__SECOND = eINSTANCE.getJoinRule_Second();
+
+		/**
+		 * The meta object literal for the '<em><b>Join</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__JOIN = eINSTANCE.getJoinRule_Join();
+
+		/**
+		 * The meta object literal for the '<em><b>Join Stock</b></em>' reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference JOIN_RULE__JOIN_STOCK = eINSTANCE.getJoinRule_JoinStock();
+
+		/**
+		 * The meta object literal for the '<em><b>Gap Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute JOIN_RULE__GAP_MM = eINSTANCE.getJoinRule_GapMm();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StencilImpl <em>Stencil</em>}' class.
@@ -22413,6 +24252,122 @@ public interface CommissionPackage extends EPackage {
 		EClass OTHER_RECORD = eINSTANCE.getOtherRecord();
 
 		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.StockSheetImpl <em>Stock Sheet</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.StockSheetImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getStockSheet()
+		 * @generated
+		 */
+		EClass STOCK_SHEET = eINSTANCE.getStockSheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Glass</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__GLASS = eINSTANCE.getStockSheet_Glass();
+
+		/**
+		 * The meta object literal for the '<em><b>Width Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__WIDTH_MM = eINSTANCE.getStockSheet_WidthMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Height Mm</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__HEIGHT_MM = eINSTANCE.getStockSheet_HeightMm();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OUTLINE = eINSTANCE.getStockSheet_Outline();
+
+		/**
+		 * The meta object literal for the '<em><b>Grain Deg</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__GRAIN_DEG = eINSTANCE.getStockSheet_GrainDeg();
+
+		/**
+		 * The meta object literal for the '<em><b>Offcut</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__OFFCUT = eINSTANCE.getStockSheet_Offcut();
+
+		/**
+		 * The meta object literal for the '<em><b>Cut From</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__CUT_FROM = eINSTANCE.getStockSheet_CutFrom();
+
+		/**
+		 * The meta object literal for the '<em><b>Used Up</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute STOCK_SHEET__USED_UP = eINSTANCE.getStockSheet_UsedUp();
+
+		/**
+		 * The meta object literal for the '<em><b>Flaws</b></em>' containment reference list feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference STOCK_SHEET__FLAWS = eINSTANCE.getStockSheet_Flaws();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.impl.GlassFlawImpl <em>Glass Flaw</em>}' class.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.impl.GlassFlawImpl
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getGlassFlaw()
+		 * @generated
+		 */
+		EClass GLASS_FLAW = eINSTANCE.getGlassFlaw();
+
+		/**
+		 * The meta object literal for the '<em><b>Sheet</b></em>' container reference feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EReference GLASS_FLAW__SHEET = eINSTANCE.getGlassFlaw_Sheet();
+
+		/**
+		 * The meta object literal for the '<em><b>Kind</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__KIND = eINSTANCE.getGlassFlaw_Kind();
+
+		/**
+		 * The meta object literal for the '<em><b>Outline</b></em>' attribute feature.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @generated
+		 */
+		EAttribute GLASS_FLAW__OUTLINE = eINSTANCE.getGlassFlaw_Outline();
+
+		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.UnitSystem <em>Unit System</em>}' enum.
 		 * <!-- begin-user-doc -->
 		 * <!-- end-user-doc -->
@@ -22551,6 +24506,16 @@ public interface CommissionPackage extends EPackage {
 		 * @generated
 		 */
 		EEnum END_RULE = eINSTANCE.getEndRule();
+
+		/**
+		 * The meta object literal for the '{@link saddlebar.model.commission.MendKind <em>Mend Kind</em>}' enum.
+		 * <!-- begin-user-doc -->
+		 * <!-- end-user-doc -->
+		 * @see saddlebar.model.commission.MendKind
+		 * @see saddlebar.model.commission.impl.CommissionPackageImpl#getMendKind()
+		 * @generated
+		 */
+		EEnum MEND_KIND = eINSTANCE.getMendKind();
 
 		/**
 		 * The meta object literal for the '{@link saddlebar.model.commission.QuoteState <em>Quote State</em>}' enum.

@@ -4,6 +4,7 @@
 package saddlebar.model.commission;
 
 import java.math.BigDecimal;
+import org.eclipse.emf.common.util.EList;
 
 /**
  * <!-- begin-user-doc -->
@@ -33,6 +34,13 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.GlassStock#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}</li>
+ *   <li>{@link saddlebar.model.commission.GlassStock#getSheets <em>Sheets</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getNarrowMm <em>Narrow Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getNeedleDeg <em>Needle Deg</em>}</li>
  *   <li>{@link saddlebar.model.commission.GlassStock#getInsideCurve <em>Inside Curve</em>}</li>
@@ -392,6 +400,173 @@ public interface GlassStock extends Named {
 	 * @generated
 	 */
 	void setSupplier(Supplier value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity A</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * A of log10 eta[Pa s] = A + B/(T - T0); absent: that of heatModel.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity A</em>' attribute.
+	 * @see #setViscosityA(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityA()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityA();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityA <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity A</em>' attribute.
+	 * @see #getViscosityA()
+	 * @generated
+	 */
+	void setViscosityA(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity BK</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * B in K.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity BK</em>' attribute.
+	 * @see #setViscosityBK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityBK()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityBK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityBK <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity BK</em>' attribute.
+	 * @see #getViscosityBK()
+	 * @generated
+	 */
+	void setViscosityBK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Viscosity T0C</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * T0 in degC.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Viscosity T0C</em>' attribute.
+	 * @see #setViscosityT0C(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ViscosityT0C()
+	 * @model
+	 * @generated
+	 */
+	Double getViscosityT0C();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getViscosityT0C <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Viscosity T0C</em>' attribute.
+	 * @see #getViscosityT0C()
+	 * @generated
+	 */
+	void setViscosityT0C(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Expansion Per Million K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Mean of 20 to 300 degC; absent: that of heatModel.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Expansion Per Million K</em>' attribute.
+	 * @see #setExpansionPerMillionK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_ExpansionPerMillionK()
+	 * @model
+	 * @generated
+	 */
+	Double getExpansionPerMillionK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getExpansionPerMillionK <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Expansion Per Million K</em>' attribute.
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 */
+	void setExpansionPerMillionK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Thickness at which colour and transmittance were measured; absent: thicknessMm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured Mm</em>' attribute.
+	 * @see #setMeasuredMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_MeasuredMm()
+	 * @model
+	 * @generated
+	 */
+	Double getMeasuredMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getMeasuredMm <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measured Mm</em>' attribute.
+	 * @see #getMeasuredMm()
+	 * @generated
+	 */
+	void setMeasuredMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured spectrum of a sheet, faces included, as nm:share with spaces between; absent: a plausible one of the colour.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Transmittance</em>' attribute.
+	 * @see #setTransmittance(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Transmittance()
+	 * @model
+	 * @generated
+	 */
+	String getTransmittance();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.GlassStock#getTransmittance <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Transmittance</em>' attribute.
+	 * @see #getTransmittance()
+	 * @generated
+	 */
+	void setTransmittance(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sheets</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.StockSheet}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.StockSheet#getGlass <em>Glass</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Sheets and off-cuts at hand, each by itself; those used up are kept because records name them.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sheets</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getGlassStock_Sheets()
+	 * @see saddlebar.model.commission.StockSheet#getGlass
+	 * @model opposite="glass" containment="true"
+	 * @generated
+	 */
+	EList<StockSheet> getSheets();
 
 	/**
 	 * Returns the value of the '<em><b>Narrow Mm</b></em>' attribute.

@@ -27,6 +27,7 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.JoinStock#getMassGPerM <em>Mass GPer M</em>}</li>
  *   <li>{@link saddlebar.model.commission.JoinStock#getPricePerM <em>Price Per M</em>}</li>
  *   <li>{@link saddlebar.model.commission.JoinStock#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.JoinStock#getSoldLengthMm <em>Sold Length Mm</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getJoinStock()
@@ -248,5 +249,30 @@ public interface JoinStock extends Named {
 	 * @generated
 	 */
 	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Sold Length Mm</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Length in which it is sold: a rod of came, a roll of foil.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Sold Length Mm</em>' attribute.
+	 * @see #setSoldLengthMm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getJoinStock_SoldLengthMm()
+	 * @model
+	 * @generated
+	 */
+	Double getSoldLengthMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.JoinStock#getSoldLengthMm <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Sold Length Mm</em>' attribute.
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 */
+	void setSoldLengthMm(Double value);
 
 } // JoinStock

@@ -23,6 +23,11 @@ package saddlebar.model.commission;
  *   <li>{@link saddlebar.model.commission.Kiln#getPowerKw <em>Power Kw</em>}</li>
  *   <li>{@link saddlebar.model.commission.Kiln#getOffsetK <em>Offset K</em>}</li>
  *   <li>{@link saddlebar.model.commission.Kiln#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Kiln#getChamberJPerK <em>Chamber JPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Kiln#getLiningJPerK <em>Lining JPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Kiln#getToLiningWPerK <em>To Lining WPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Kiln#getToRoomWPerK <em>To Room WPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Kiln#getLearntFirings <em>Learnt Firings</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getKiln()
@@ -255,5 +260,130 @@ public interface Kiln extends Named {
 	 * @generated
 	 */
 	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Chamber JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Heat that chamber and usual load take up a K, learnt from logs; absent: from the table.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Chamber JPer K</em>' attribute.
+	 * @see #setChamberJPerK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getKiln_ChamberJPerK()
+	 * @model
+	 * @generated
+	 */
+	Double getChamberJPerK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Kiln#getChamberJPerK <em>Chamber JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Chamber JPer K</em>' attribute.
+	 * @see #getChamberJPerK()
+	 * @generated
+	 */
+	void setChamberJPerK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Lining JPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Heat that the lining takes up a K, learnt from logs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Lining JPer K</em>' attribute.
+	 * @see #setLiningJPerK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getKiln_LiningJPerK()
+	 * @model
+	 * @generated
+	 */
+	Double getLiningJPerK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Kiln#getLiningJPerK <em>Lining JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Lining JPer K</em>' attribute.
+	 * @see #getLiningJPerK()
+	 * @generated
+	 */
+	void setLiningJPerK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>To Lining WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Conductance from chamber to lining, learnt from logs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>To Lining WPer K</em>' attribute.
+	 * @see #setToLiningWPerK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getKiln_ToLiningWPerK()
+	 * @model
+	 * @generated
+	 */
+	Double getToLiningWPerK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Kiln#getToLiningWPerK <em>To Lining WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>To Lining WPer K</em>' attribute.
+	 * @see #getToLiningWPerK()
+	 * @generated
+	 */
+	void setToLiningWPerK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>To Room WPer K</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Conductance from lining to room, learnt from logs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>To Room WPer K</em>' attribute.
+	 * @see #setToRoomWPerK(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getKiln_ToRoomWPerK()
+	 * @model
+	 * @generated
+	 */
+	Double getToRoomWPerK();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Kiln#getToRoomWPerK <em>To Room WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>To Room WPer K</em>' attribute.
+	 * @see #getToRoomWPerK()
+	 * @generated
+	 */
+	void setToRoomWPerK(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Learnt Firings</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * From how many logs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Learnt Firings</em>' attribute.
+	 * @see #setLearntFirings(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getKiln_LearntFirings()
+	 * @model
+	 * @generated
+	 */
+	int getLearntFirings();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Kiln#getLearntFirings <em>Learnt Firings</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Learnt Firings</em>' attribute.
+	 * @see #getLearntFirings()
+	 * @generated
+	 */
+	void setLearntFirings(int value);
 
 } // Kiln

@@ -17,6 +17,8 @@ import java.time.LocalDate;
  *   <li>{@link saddlebar.model.commission.Milestone#getCommission <em>Commission</em>}</li>
  *   <li>{@link saddlebar.model.commission.Milestone#getDue <em>Due</em>}</li>
  *   <li>{@link saddlebar.model.commission.Milestone#getDone <em>Done</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Milestone#getWorkShare <em>Work Share</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Milestone#getPayShare <em>Pay Share</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getMilestone()
@@ -91,5 +93,55 @@ public interface Milestone extends Named {
 	 * @generated
 	 */
 	void setDone(LocalDate value);
+
+	/**
+	 * Returns the value of the '<em><b>Work Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share of all work that is done when it is reached, 0 to 1: for earned value.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Work Share</em>' attribute.
+	 * @see #setWorkShare(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getMilestone_WorkShare()
+	 * @model
+	 * @generated
+	 */
+	Double getWorkShare();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Milestone#getWorkShare <em>Work Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Work Share</em>' attribute.
+	 * @see #getWorkShare()
+	 * @generated
+	 */
+	void setWorkShare(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Pay Share</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share of the price that falls due, 0 to 1.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Pay Share</em>' attribute.
+	 * @see #setPayShare(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getMilestone_PayShare()
+	 * @model
+	 * @generated
+	 */
+	Double getPayShare();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Milestone#getPayShare <em>Pay Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Pay Share</em>' attribute.
+	 * @see #getPayShare()
+	 * @generated
+	 */
+	void setPayShare(Double value);
 
 } // Milestone

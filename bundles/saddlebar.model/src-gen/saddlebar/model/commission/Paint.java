@@ -37,6 +37,7 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link saddlebar.model.commission.Paint#getMedium <em>Medium</em>}</li>
  *   <li>{@link saddlebar.model.commission.Paint#getSupplier <em>Supplier</em>}</li>
  *   <li>{@link saddlebar.model.commission.Paint#getLots <em>Lots</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Paint#getTransmittance <em>Transmittance</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getPaint()
@@ -432,5 +433,30 @@ public interface Paint extends Named {
 	 * @generated
 	 */
 	EList<PaintLot> getLots();
+
+	/**
+	 * Returns the value of the '<em><b>Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Measured spectrum of a fired solid over that of the bare glass, as nm:share with spaces between; absent: a plausible one of the colour.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Transmittance</em>' attribute.
+	 * @see #setTransmittance(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPaint_Transmittance()
+	 * @model
+	 * @generated
+	 */
+	String getTransmittance();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Paint#getTransmittance <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Transmittance</em>' attribute.
+	 * @see #getTransmittance()
+	 * @generated
+	 */
+	void setTransmittance(String value);
 
 } // Paint

@@ -4,6 +4,7 @@
 package saddlebar.model.commission;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
 
 /**
  * <!-- begin-user-doc -->
@@ -18,6 +19,8 @@ import java.math.BigDecimal;
  *   <li>{@link saddlebar.model.commission.PriceItem#getKey <em>Key</em>}</li>
  *   <li>{@link saddlebar.model.commission.PriceItem#getUnit <em>Unit</em>}</li>
  *   <li>{@link saddlebar.model.commission.PriceItem#getPrice <em>Price</em>}</li>
+ *   <li>{@link saddlebar.model.commission.PriceItem#getFrom <em>From</em>}</li>
+ *   <li>{@link saddlebar.model.commission.PriceItem#getCurrency <em>Currency</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getPriceItem()
@@ -117,5 +120,55 @@ public interface PriceItem extends Named {
 	 * @generated
 	 */
 	void setPrice(BigDecimal value);
+
+	/**
+	 * Returns the value of the '<em><b>From</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * First day on which it holds, until the next of its key; absent: always.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>From</em>' attribute.
+	 * @see #setFrom(LocalDate)
+	 * @see saddlebar.model.commission.CommissionPackage#getPriceItem_From()
+	 * @model dataType="saddlebar.model.commission.Day"
+	 * @generated
+	 */
+	LocalDate getFrom();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.PriceItem#getFrom <em>From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>From</em>' attribute.
+	 * @see #getFrom()
+	 * @generated
+	 */
+	void setFrom(LocalDate value);
+
+	/**
+	 * Returns the value of the '<em><b>Currency</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * ISO 4217; absent: the currency of the studio.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Currency</em>' attribute.
+	 * @see #setCurrency(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getPriceItem_Currency()
+	 * @model
+	 * @generated
+	 */
+	String getCurrency();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.PriceItem#getCurrency <em>Currency</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Currency</em>' attribute.
+	 * @see #getCurrency()
+	 * @generated
+	 */
+	void setCurrency(String value);
 
 } // PriceItem

@@ -3,6 +3,9 @@
  */
 package saddlebar.model.commission;
 
+import java.time.LocalDate;
+import org.eclipse.emf.common.util.EList;
+
 
 /**
  * <!-- begin-user-doc -->
@@ -23,6 +26,10 @@ package saddlebar.model.commission;
  *   <li>{@link saddlebar.model.commission.Printer#getScaleX <em>Scale X</em>}</li>
  *   <li>{@link saddlebar.model.commission.Printer#getScaleY <em>Scale Y</em>}</li>
  *   <li>{@link saddlebar.model.commission.Printer#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getSkew <em>Skew</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getMeasured <em>Measured</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getBandPeriodsMm <em>Band Periods Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Printer#getSolidTransmittance <em>Solid Transmittance</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getPrinter()
@@ -176,5 +183,96 @@ public interface Printer extends Named {
 	 * @generated
 	 */
 	void setSource(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Skew</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far a line that should run down leans to the right, in mm a mm.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Skew</em>' attribute.
+	 * @see #setSkew(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_Skew()
+	 * @model default="0"
+	 * @generated
+	 */
+	double getSkew();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getSkew <em>Skew</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Skew</em>' attribute.
+	 * @see #getSkew()
+	 * @generated
+	 */
+	void setSkew(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Measured</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * When scale and skew were last measured on a test page.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Measured</em>' attribute.
+	 * @see #setMeasured(LocalDate)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_Measured()
+	 * @model dataType="saddlebar.model.commission.Day"
+	 * @generated
+	 */
+	LocalDate getMeasured();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getMeasured <em>Measured</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Measured</em>' attribute.
+	 * @see #getMeasured()
+	 * @generated
+	 */
+	void setMeasured(LocalDate value);
+
+	/**
+	 * Returns the value of the '<em><b>Band Periods Mm</b></em>' attribute list.
+	 * The list contents are of type {@link java.lang.Double}.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Distances of bands along the feed that were seen on a flat tone: periods of the engine.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Band Periods Mm</em>' attribute list.
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_BandPeriodsMm()
+	 * @model
+	 * @generated
+	 */
+	EList<Double> getBandPeriodsMm();
+
+	/**
+	 * Returns the value of the '<em><b>Solid Transmittance</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Share of the light that a solid of toner lets through, as last judged.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Solid Transmittance</em>' attribute.
+	 * @see #setSolidTransmittance(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getPrinter_SolidTransmittance()
+	 * @model
+	 * @generated
+	 */
+	Double getSolidTransmittance();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Printer#getSolidTransmittance <em>Solid Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Solid Transmittance</em>' attribute.
+	 * @see #getSolidTransmittance()
+	 * @generated
+	 */
+	void setSolidTransmittance(Double value);
 
 } // Printer

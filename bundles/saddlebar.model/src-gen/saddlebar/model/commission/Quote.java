@@ -30,6 +30,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link saddlebar.model.commission.Quote#getCurrency <em>Currency</em>}</li>
  *   <li>{@link saddlebar.model.commission.Quote#getTotal <em>Total</em>}</li>
  *   <li>{@link saddlebar.model.commission.Quote#getLines <em>Lines</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Quote#getChanges <em>Changes</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Quote#getReason <em>Reason</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getQuote()
@@ -209,5 +211,55 @@ public interface Quote extends Named {
 	 * @generated
 	 */
 	EList<QuoteLine> getLines();
+
+	/**
+	 * Returns the value of the '<em><b>Changes</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Number of the quote that this one follows: a change order.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Changes</em>' attribute.
+	 * @see #setChanges(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getQuote_Changes()
+	 * @model
+	 * @generated
+	 */
+	String getChanges();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Quote#getChanges <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Changes</em>' attribute.
+	 * @see #getChanges()
+	 * @generated
+	 */
+	void setChanges(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Reason</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Why it was changed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Reason</em>' attribute.
+	 * @see #setReason(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getQuote_Reason()
+	 * @model
+	 * @generated
+	 */
+	String getReason();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Quote#getReason <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Reason</em>' attribute.
+	 * @see #getReason()
+	 * @generated
+	 */
+	void setReason(String value);
 
 } // Quote

@@ -16,6 +16,8 @@ package saddlebar.model.commission;
  *   <li>{@link saddlebar.model.commission.Site#getCommission <em>Commission</em>}</li>
  *   <li>{@link saddlebar.model.commission.Site#getAddress <em>Address</em>}</li>
  *   <li>{@link saddlebar.model.commission.Site#getAccess <em>Access</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Site#getDistanceKm <em>Distance Km</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Site#getTrips <em>Trips</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getSite()
@@ -93,5 +95,55 @@ public interface Site extends Named {
 	 * @generated
 	 */
 	void setAccess(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Distance Km</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * From the studio to the site, one way.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Distance Km</em>' attribute.
+	 * @see #setDistanceKm(Double)
+	 * @see saddlebar.model.commission.CommissionPackage#getSite_DistanceKm()
+	 * @model
+	 * @generated
+	 */
+	Double getDistanceKm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Site#getDistanceKm <em>Distance Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Distance Km</em>' attribute.
+	 * @see #getDistanceKm()
+	 * @generated
+	 */
+	void setDistanceKm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Trips</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Journeys there and back: measuring, fixing.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Trips</em>' attribute.
+	 * @see #setTrips(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getSite_Trips()
+	 * @model
+	 * @generated
+	 */
+	int getTrips();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Site#getTrips <em>Trips</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Trips</em>' attribute.
+	 * @see #getTrips()
+	 * @generated
+	 */
+	void setTrips(int value);
 
 } // Site

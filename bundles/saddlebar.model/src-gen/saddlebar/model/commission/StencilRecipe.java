@@ -3,6 +3,7 @@
  */
 package saddlebar.model.commission;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EObject;
 
 /**
@@ -38,6 +39,14 @@ import org.eclipse.emf.ecore.EObject;
  *   <li>{@link saddlebar.model.commission.StencilRecipe#getMirror <em>Mirror</em>}</li>
  *   <li>{@link saddlebar.model.commission.StencilRecipe#getOpenMm <em>Open Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.StencilRecipe#getBridgeMm <em>Bridge Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getCourse <em>Course</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getCourseLayer <em>Course Layer</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getNoiseSide <em>Noise Side</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getClump <em>Clump</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getSupercell <em>Supercell</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getCurve <em>Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getTrapMm <em>Trap Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.StencilRecipe#getMends <em>Mends</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe()
@@ -534,5 +543,202 @@ public interface StencilRecipe extends EObject {
 	 * @generated
 	 */
 	void setBridgeMm(Double value);
+
+	/**
+	 * Returns the value of the '<em><b>Course</b></em>' attribute.
+	 * The default value is <code>"straight"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How the lines of a line screen run: straight, rings, waves or artwork, with their numbers.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Course</em>' attribute.
+	 * @see #setCourse(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_Course()
+	 * @model default="straight"
+	 * @generated
+	 */
+	String getCourse();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getCourse <em>Course</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Course</em>' attribute.
+	 * @see #getCourse()
+	 * @generated
+	 */
+	void setCourse(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Course Layer</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Layer of the artwork whose drawing leads the lines; absent: the layer itself.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Course Layer</em>' attribute.
+	 * @see #setCourseLayer(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_CourseLayer()
+	 * @model
+	 * @generated
+	 */
+	String getCourseLayer();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getCourseLayer <em>Course Layer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Course Layer</em>' attribute.
+	 * @see #getCourseLayer()
+	 * @generated
+	 */
+	void setCourseLayer(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Noise Side</b></em>' attribute.
+	 * The default value is <code>"64"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Side of the blue-noise array in dots.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Noise Side</em>' attribute.
+	 * @see #setNoiseSide(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_NoiseSide()
+	 * @model default="64"
+	 * @generated
+	 */
+	int getNoiseSide();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getNoiseSide <em>Noise Side</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Noise Side</em>' attribute.
+	 * @see #getNoiseSide()
+	 * @generated
+	 */
+	void setNoiseSide(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Clump</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How strongly scattered dots gather in clusters, 0 to 2.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Clump</em>' attribute.
+	 * @see #setClump(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_Clump()
+	 * @model default="1"
+	 * @generated
+	 */
+	double getClump();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getClump <em>Clump</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Clump</em>' attribute.
+	 * @see #getClump()
+	 * @generated
+	 */
+	void setClump(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Supercell</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Cells along a tile of an exact ruling; 0: as many as the angle needs.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Supercell</em>' attribute.
+	 * @see #setSupercell(int)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_Supercell()
+	 * @model default="0"
+	 * @generated
+	 */
+	int getSupercell();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getSupercell <em>Supercell</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Supercell</em>' attribute.
+	 * @see #getSupercell()
+	 * @generated
+	 */
+	void setSupercell(int value);
+
+	/**
+	 * Returns the value of the '<em><b>Curve</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Tone curve drawn by hand: points wanted:screened in shares, ascending; absent: none.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Curve</em>' attribute.
+	 * @see #setCurve(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_Curve()
+	 * @model
+	 * @generated
+	 */
+	String getCurve();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getCurve <em>Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Curve</em>' attribute.
+	 * @see #getCurve()
+	 * @generated
+	 */
+	void setCurve(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Trap Mm</b></em>' attribute.
+	 * The default value is <code>"0"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * How far layers that meet this one are to overlap it, so that no bare glass shows between them; 0: not asked.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Trap Mm</em>' attribute.
+	 * @see #setTrapMm(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_TrapMm()
+	 * @model default="0"
+	 * @generated
+	 */
+	double getTrapMm();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.StencilRecipe#getTrapMm <em>Trap Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Trap Mm</em>' attribute.
+	 * @see #getTrapMm()
+	 * @generated
+	 */
+	void setTrapMm(double value);
+
+	/**
+	 * Returns the value of the '<em><b>Mends</b></em>' containment reference list.
+	 * The list contents are of type {@link saddlebar.model.commission.MendedPlace}.
+	 * It is bidirectional and its opposite is '{@link saddlebar.model.commission.MendedPlace#getRecipe <em>Recipe</em>}'.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Places made wider than they were screened, so that they print or hold.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mends</em>' containment reference list.
+	 * @see saddlebar.model.commission.CommissionPackage#getStencilRecipe_Mends()
+	 * @see saddlebar.model.commission.MendedPlace#getRecipe
+	 * @model opposite="recipe" containment="true"
+	 * @generated
+	 */
+	EList<MendedPlace> getMends();
 
 } // StencilRecipe

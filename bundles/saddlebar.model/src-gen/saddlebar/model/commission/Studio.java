@@ -40,6 +40,11 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link saddlebar.model.commission.Studio#getPeople <em>People</em>}</li>
  *   <li>{@link saddlebar.model.commission.Studio#getSuppliers <em>Suppliers</em>}</li>
  *   <li>{@link saddlebar.model.commission.Studio#getCommissions <em>Commissions</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Studio#getAddress <em>Address</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Studio#getContact <em>Contact</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Studio#getMarkFile <em>Mark File</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Studio#getAccent <em>Accent</em>}</li>
+ *   <li>{@link saddlebar.model.commission.Studio#getTerms <em>Terms</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getStudio()
@@ -401,5 +406,131 @@ public interface Studio extends Named {
 	 * @generated
 	 */
 	EList<JoinedCommission> getCommissions();
+
+	/**
+	 * Returns the value of the '<em><b>Address</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Of the studio, for its papers; lines as they are printed.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Address</em>' attribute.
+	 * @see #setAddress(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStudio_Address()
+	 * @model
+	 * @generated
+	 */
+	String getAddress();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Studio#getAddress <em>Address</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Address</em>' attribute.
+	 * @see #getAddress()
+	 * @generated
+	 */
+	void setAddress(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Contact</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Of the studio, for its papers.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Contact</em>' attribute.
+	 * @see #setContact(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStudio_Contact()
+	 * @model
+	 * @generated
+	 */
+	String getContact();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Studio#getContact <em>Contact</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Contact</em>' attribute.
+	 * @see #getContact()
+	 * @generated
+	 */
+	void setContact(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Mark File</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Picture of the studio's mark (PNG or JPEG), path relative to the studio's folder.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Mark File</em>' attribute.
+	 * @see #setMarkFile(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStudio_MarkFile()
+	 * @model
+	 * @generated
+	 */
+	String getMarkFile();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Studio#getMarkFile <em>Mark File</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Mark File</em>' attribute.
+	 * @see #getMarkFile()
+	 * @generated
+	 */
+	void setMarkFile(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Accent</b></em>' attribute.
+	 * The default value is <code>"#2f4b5c"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Colour of headings on its papers, as #rrggbb.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Accent</em>' attribute.
+	 * @see #setAccent(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStudio_Accent()
+	 * @model default="#2f4b5c"
+	 * @generated
+	 */
+	String getAccent();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Studio#getAccent <em>Accent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Accent</em>' attribute.
+	 * @see #getAccent()
+	 * @generated
+	 */
+	void setAccent(String value);
+
+	/**
+	 * Returns the value of the '<em><b>Terms</b></em>' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Its terms of business, a paragraph a line; absent: plain ones.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Terms</em>' attribute.
+	 * @see #setTerms(String)
+	 * @see saddlebar.model.commission.CommissionPackage#getStudio_Terms()
+	 * @model
+	 * @generated
+	 */
+	String getTerms();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.Studio#getTerms <em>Terms</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Terms</em>' attribute.
+	 * @see #getTerms()
+	 * @generated
+	 */
+	void setTerms(String value);
 
 } // Studio

@@ -31,6 +31,8 @@ import org.eclipse.emf.common.util.EList;
  *   <li>{@link saddlebar.model.commission.ToneCalibration#getMeasured <em>Measured</em>}</li>
  *   <li>{@link saddlebar.model.commission.ToneCalibration#getReadingsFile <em>Readings File</em>}</li>
  *   <li>{@link saddlebar.model.commission.ToneCalibration#getPoints <em>Points</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ToneCalibration#getSupersededBy <em>Superseded By</em>}</li>
+ *   <li>{@link saddlebar.model.commission.ToneCalibration#getYuleNielsen <em>Yule Nielsen</em>}</li>
  * </ul>
  *
  * @see saddlebar.model.commission.CommissionPackage#getToneCalibration()
@@ -275,5 +277,56 @@ public interface ToneCalibration extends Named {
 	 * @generated
 	 */
 	EList<TonePoint> getPoints();
+
+	/**
+	 * Returns the value of the '<em><b>Superseded By</b></em>' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * The newer one that recipes use instead of it.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Superseded By</em>' reference.
+	 * @see #setSupersededBy(ToneCalibration)
+	 * @see saddlebar.model.commission.CommissionPackage#getToneCalibration_SupersededBy()
+	 * @model
+	 * @generated
+	 */
+	ToneCalibration getSupersededBy();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.ToneCalibration#getSupersededBy <em>Superseded By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Superseded By</em>' reference.
+	 * @see #getSupersededBy()
+	 * @generated
+	 */
+	void setSupersededBy(ToneCalibration value);
+
+	/**
+	 * Returns the value of the '<em><b>Yule Nielsen</b></em>' attribute.
+	 * The default value is <code>"1"</code>.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * <!-- begin-model-doc -->
+	 * Yule-Nielsen factor with which densities were read: 1 for paint seen through glass.
+	 * <!-- end-model-doc -->
+	 * @return the value of the '<em>Yule Nielsen</em>' attribute.
+	 * @see #setYuleNielsen(double)
+	 * @see saddlebar.model.commission.CommissionPackage#getToneCalibration_YuleNielsen()
+	 * @model default="1"
+	 * @generated
+	 */
+	double getYuleNielsen();
+
+	/**
+	 * Sets the value of the '{@link saddlebar.model.commission.ToneCalibration#getYuleNielsen <em>Yule Nielsen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @param value the new value of the '<em>Yule Nielsen</em>' attribute.
+	 * @see #getYuleNielsen()
+	 * @generated
+	 */
+	void setYuleNielsen(double value);
 
 } // ToneCalibration

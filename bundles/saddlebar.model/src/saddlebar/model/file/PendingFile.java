@@ -5,8 +5,11 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
@@ -36,8 +39,21 @@ public final class PendingFile implements AutoCloseable {
     public static PendingFile beside(Path target) throws IOException {
         Path whole = target.toAbsolutePath();
         Files.createDirectories(whole.getParent());
-        return new PendingFile(whole, whole.resolveSibling("." + whole.getFileName() + "." + ProcessHandle.current().pid() + "-"
-                + Thread.currentThread().getId() + SUFFIX));
+        try {
+            return new PendingFile(whole, whole.resolveSibling("." + whole.getFileName() + "." + ProcessHandle.current().pid() + "-"
+                    + Thread.currentThread().getId() + SUFFIX));
+        } catch (FileSystemException e) {
+            throw namedFor(whole, e);
+        }
+    }
+
+    /** The same trouble, told of the name that the user knows instead of a hidden one. */
+    public static FileSystemException namedFor(Path known, FileSystemException trouble) {
+        FileSystemException told = trouble instanceof AccessDeniedException ? new AccessDeniedException(known.toString(), null, trouble.getReason())
+                : trouble instanceof NoSuchFileException ? new NoSuchFileException(known.toString(), null, trouble.getReason())
+                : new FileSystemException(known.toString(), null, trouble.getReason());
+        told.initCause(trouble);
+        return told;
     }
 
     /** Where to write; buffered, so {@link #channel()} sees bytes only after a flush. */

@@ -50,7 +50,7 @@ final class ArtworkFolder {
         }
         int revision = revisions.isEmpty() ? 1 : revisions.lastKey() + 1;
         Path target = folder.resolve(revision == 1 ? stem + extension : stem + ".r" + revision + extension);
-        copy(source, target, sha256);
+        InnerCopy.copy(source, target, sha256, disk);
         return brought(target, original, sha256, revision, true);
     }
 
@@ -78,22 +78,5 @@ final class ArtworkFolder {
             });
         }
         return found;
-    }
-
-    private void copy(Path source, Path target, String sha256) throws IOException {
-        disk.createFolders(folder);
-        Path pending = target.resolveSibling("." + target.getFileName() + ".pending");
-        try {
-            disk.copy(source, pending);
-            disk.sync(pending);
-            if (!Hashes.sha256(pending).equals(sha256)) {
-                throw new Refusal(source.toString(), "changed while it was being read", "bring it again when the other program has saved it");
-            }
-            disk.rename(pending, target);
-        } finally {
-            Files.deleteIfExists(pending);
-        }
-        disk.syncFolder(folder);
-        disk.syncFolder(folder.getParent());
     }
 }

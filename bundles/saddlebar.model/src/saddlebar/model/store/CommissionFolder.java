@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -25,6 +26,7 @@ import saddlebar.model.commission.CommissionFactory;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Window;
+import saddlebar.model.file.Hashes;
 import saddlebar.model.problem.Refusal;
 
 /**
@@ -36,6 +38,7 @@ public final class CommissionFolder implements AutoCloseable {
     static final String WINDOWS = "windows";
     static final String STUDIO = "studio";
     static final String ARTWORK = "artwork";
+    static final String PHOTOS = "photos";
 
     private static final Pattern WINDOW_NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9_-]{0,31}");
     private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul"); // no file may be called so on some systems
@@ -101,7 +104,7 @@ public final class CommissionFolder implements AutoCloseable {
         if (shared.isEmpty()) {
             StudioFolder.write(draft.resolve(STUDIO), settings.title(), settings.library(), surroundings);
         }
-        for (String name : List.of(WINDOWS, "records", ARTWORK, "photos")) {
+        for (String name : List.of(WINDOWS, "records", ARTWORK, PHOTOS)) {
             Files.createDirectories(draft.resolve(name));
         }
         FolderSet set = new FolderSet(surroundings);
@@ -319,7 +322,7 @@ public final class CommissionFolder implements AutoCloseable {
         window.setTitle(title);
         ModelResource resource = folder.set().create(file);
         if (removed.remove(relative)) {
-            resource.isOnDiskAs(saddlebar.model.file.Hashes.sha256(file));
+            resource.isOnDiskAs(Hashes.sha256(file));
         }
         resource.getContents().add(window);
         commission().getWindows().add(window);
@@ -367,6 +370,34 @@ public final class CommissionFolder implements AutoCloseable {
         return new ArtworkFolder(folder.paths().resolve(ARTWORK), disk).bring(source);
     }
 
+    /**
+     * Copies a photo into the commission, under its content's hash. Whether it is a picture the caller has looked at.
+     *
+     * @param extension of its name there: {@code jpg}, {@code png}
+     */
+    public Attachment importPhoto(Path source, String extension) throws IOException {
+        requireWritable();
+        if (!extension.matches("[a-z0-9]{1,5}")) {
+            throw new IllegalArgumentException("extension must be letters and digits: " + extension);
+        }
+        String sha256 = Hashes.sha256(source);
+        Path target = folder.paths().resolve(PHOTOS + "/" + sha256 + "." + extension);
+        if (!Files.isRegularFile(target) || !Hashes.sha256(target).equals(sha256)) {
+            InnerCopy.copy(source, target, sha256, disk);
+        }
+        return new Attachment(folder.paths().relative(target), sha256);
+    }
+
+    /**
+     * A file that a record holds on to.
+     *
+     * @return nothing if it is gone or is no longer what was recorded
+     */
+    public Optional<Path> attachment(Attachment attachment) throws IOException {
+        Path file = folder.paths().resolve(attachment.file());
+        return Files.isRegularFile(file) && Hashes.sha256(file).equals(attachment.sha256()) ? Optional.of(file) : Optional.empty();
+    }
+
     public boolean isModified() {
         return !removed.isEmpty() || studio.isModified() || !changed().isEmpty();
     }
@@ -383,6 +414,60 @@ public final class CommissionFolder implements AutoCloseable {
         studio.save();
         folder.save(changed(), removed);
         removed.clear();
+        UnsavedWork.remove(path(), disk);
+    }
+
+    /** All that is changed and not saved, as it is at this moment; to be written aside, on any thread. */
+    public UnsavedWork.Snapshot unsavedNow() throws IOException {
+        requireWritable();
+        List<UnsavedWork.Change> changes = new ArrayList<>();
+        Map<String, byte[]> bytes = new HashMap<>();
+        for (ModelResource resource : studio.changed()) {
+            changes.add(change(resource, studio.path(), true, bytes));
+        }
+        for (ModelResource resource : changed()) {
+            changes.add(change(resource, path(), false, bytes));
+        }
+        for (String gone : removed) {
+            changes.add(new UnsavedWork.Change(gone, false, Hashes.sha256(folder.paths().resolve(gone)), ""));
+        }
+        return new UnsavedWork.Snapshot(path(), disk, surroundings.now(), changes, bytes);
+    }
+
+    private static UnsavedWork.Change change(ModelResource resource, Path root, boolean ofStudio, Map<String, byte[]> bytes) throws IOException {
+        byte[] written = ModelFolder.bytesOf(resource);
+        String sha256 = Hashes.sha256(written);
+        bytes.put(sha256, written);
+        String file = InnerPaths.slashes(root.relativize(Path.of(resource.getURI().toFileString())));
+        return new UnsavedWork.Change(file, ofStudio, resource.sha256OnDisk(), sha256);
+    }
+
+    /** What a session that died had not saved, if it still fits what is saved; asked after opening for writing, before any edit. */
+    public Optional<UnsavedWork> unsavedWork() throws IOException {
+        Optional<UnsavedWork> found = folder.isWritable() ? UnsavedWork.in(path(), disk) : Optional.empty();
+        return found.isPresent() && found.get().fits(studio.path()) ? found : Optional.empty();
+    }
+
+    /**
+     * Saves the work of a session that died; what was saved before stays among the generations. The folder must be closed and opened again
+     * to see it.
+     *
+     * @throws IllegalStateException if something has been edited since the opening
+     */
+    public void takeUp(UnsavedWork work) throws IOException {
+        requireWritable();
+        if (isModified()) {
+            throw new IllegalStateException("edited before unsaved work was taken up");
+        }
+        studio.putInPlace(work.filesOf(true));
+        folder.putInPlace(work.filesOf(false));
+        UnsavedWork.remove(path(), disk);
+    }
+
+    /** Forgets what lies aside: it was given up, or there is nothing unsaved any more. */
+    public void forgetUnsaved() throws IOException {
+        requireWritable();
+        UnsavedWork.remove(path(), disk);
     }
 
     /** Enters this commission in its shared studio's list, or mends the entry after the folder was moved; saves the studio. */

@@ -115,6 +115,11 @@ final class CsvTable {
             return cell;
         }
 
+        /** Empty also where an older table has no such column. */
+        String given(String column) {
+            return cells.getOrDefault(column, "");
+        }
+
         String needed(String column) {
             String cell = text(column);
             if (cell.isEmpty()) {

@@ -1,6 +1,7 @@
 package saddlebar.model.store;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.UUID;
 import java.util.stream.Stream;
 
+import saddlebar.model.file.PendingFile;
 import saddlebar.model.problem.Refusal;
 
 /** A new folder that is whole or absent: filled under a hidden name beside its place, then moved there. */
@@ -27,7 +29,11 @@ final class FolderDraft {
         Path parent = target.getParent();
         Files.createDirectories(parent);
         Path draft = parent.resolve("." + target.getFileName() + ".new-" + UUID.randomUUID());
-        Files.createDirectory(draft);
+        try {
+            Files.createDirectory(draft);
+        } catch (FileSystemException e) {
+            throw PendingFile.namedFor(target, e);
+        }
         boolean done = false;
         try {
             filling.fill(draft);

@@ -23,14 +23,14 @@ import com.google.gson.stream.MalformedJsonException;
  * JSON (RFC 8259) as plain values: {@code String, Long, Double, BigDecimal, Boolean, List, Map} and null. A whole number becomes a Long, another
  * one the Double that is written the same way, else a BigDecimal: nothing is rounded unseen.
  */
-final class Json {
+public final class Json {
     private static final int DEEPEST = 64;
 
     private Json() {
     }
 
     /** @throws IOException if the text is not one JSON value and nothing else */
-    static Object read(String text) throws IOException {
+    public static Object read(String text) throws IOException {
         try (JsonReader reader = new JsonReader(new StringReader(text))) {
             reader.setStrictness(Strictness.STRICT);
             Object value = value(reader, 0);
@@ -97,7 +97,7 @@ final class Json {
     }
 
     /** One line without blanks between; keys in the map's order. */
-    static String write(Object value) {
+    public static String write(Object value) {
         return element(value).toString();
     }
 

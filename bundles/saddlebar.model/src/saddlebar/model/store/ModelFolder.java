@@ -70,6 +70,14 @@ final class ModelFolder implements WriteGate, AutoCloseable {
         }
     }
 
+    /** Copies a file into an inner folder, never over another. */
+    BroughtArtwork keep(String inner, Path source) throws IOException {
+        try (Hold hold = hold()) {
+            hold.requireHeld();
+            return new ArtworkFolder(paths.resolve(inner), disk).bring(source);
+        }
+    }
+
     /** Waits a moment for somebody who writes as briefly as we do. */
     @Override
     public synchronized Hold hold() throws IOException {
@@ -170,17 +178,33 @@ final class ModelFolder implements WriteGate, AutoCloseable {
             for (ModelResource resource : changed) {
                 Path file = Path.of(resource.getURI().toFileString());
                 requireUnchanged(file, resource);
-                ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-                resource.save(bytes, Map.of());
-                resource.setModified(true); // not saved until it is on the disk
-                resource.isTriedAs(Hashes.sha256(bytes.toByteArray()));
-                files.put(paths.relative(file), Optional.of(bytes.toByteArray()));
+                byte[] bytes = bytesOf(resource);
+                resource.isTriedAs(Hashes.sha256(bytes));
+                files.put(paths.relative(file), Optional.of(bytes));
             }
             removed.forEach(file -> files.put(file, Optional.empty()));
             save.save(files);
             for (ModelResource resource : changed) {
                 resource.setModified(false);
                 resource.isOnDiskAs(Hashes.sha256(files.get(paths.relative(Path.of(resource.getURI().toFileString()))).get()));
+            }
+        }
+    }
+
+    /** What a save would write; the file stays marked as changed. */
+    static byte[] bytesOf(ModelResource resource) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        resource.save(bytes, Map.of());
+        resource.setModified(true); // not saved until it is on the disk
+        return bytes.toByteArray();
+    }
+
+    /** Puts files in place that were written by an earlier session, as one save. */
+    void putInPlace(SortedMap<String, Optional<byte[]>> files) throws IOException {
+        if (!files.isEmpty()) {
+            try (Hold hold = hold()) {
+                hold.requireHeld();
+                new SafeSave(root(), disk).save(files);
             }
         }
     }

@@ -75,6 +75,11 @@ public final class ModelResource extends XMIResourceImpl {
         sha256Tried = sha256;
     }
 
+    /** Hash of the file as it was read or last saved; empty if it was never on the disk. */
+    String sha256OnDisk() {
+        return sha256OnDisk;
+    }
+
     /** Whether what lies on the disk is what this program read, saved or tried to save there. */
     boolean knows(String sha256) {
         return sha256.equals(sha256OnDisk) || sha256.equals(sha256Tried);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 import saddlebar.model.file.Hashes;
 import saddlebar.model.store.RecordFiles.RecordFile;
@@ -197,5 +198,49 @@ public final class RecordBook {
      */
     public RecordReading readAfter(Map<String, Long> ends) throws IOException {
         return new RecordReading(files, files.all(), ends);
+    }
+
+    /** Each record file by name, as it stands now. */
+    public Map<String, RecordFileState> fileStates() throws IOException {
+        Map<String, RecordFileState> states = new TreeMap<>();
+        for (RecordFile file : files.all()) {
+            Tail tail = RecordFiles.tail(file.path());
+            states.put(file.name(), new RecordFileState(tail.wholeLines(), Files.getLastModifiedTime(file.path()).toMillis(), tail.lastSha256().orElse("")));
+        }
+        return states;
+    }
+
+    /** Whether a file still ends with this line at this place, however much was appended since. */
+    public boolean holdsAt(String file, long wholeBytes, String lastSha256) throws IOException {
+        Path path = folder.resolve(file);
+        if (!Files.isRegularFile(path) || Files.size(path) < wholeBytes) {
+            return false;
+        }
+        try (FileChannel channel = FileChannel.open(path, StandardOpenOption.READ)) {
+            Tail tail = RecordFiles.tail(channel, wholeBytes);
+            return tail.wholeLines() == wholeBytes && tail.lastSha256().orElse("").equals(lastSha256);
+        }
+    }
+
+    /** Hash of the last whole line within the first bytes of a file; empty if there is none. */
+    public String hashBefore(String file, long wholeBytes) throws IOException {
+        try (FileChannel channel = FileChannel.open(folder.resolve(file), StandardOpenOption.READ)) {
+            return RecordFiles.tail(channel, wholeBytes).lastSha256().orElse("");
+        }
+    }
+
+    /**
+     * The record that stands at a place, as an index remembers it.
+     *
+     * @param file   name of a record file
+     * @param offset where its line starts, in bytes
+     * @param line   number of the line
+     * @throws IOException if no whole record stands there
+     */
+    public RecordLine readAt(String file, long offset, int line) throws IOException {
+        try (FileChannel channel = FileChannel.open(folder.resolve(file), StandardOpenOption.READ)) {
+            byte[] bytes = RecordFiles.lineAt(channel, offset);
+            return RecordLine.parse(new String(bytes, StandardCharsets.UTF_8), Hashes.sha256(bytes), file, line, offset);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package saddlebar.model.store;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -92,6 +93,25 @@ final class RecordFiles {
         ByteBuffer line = ByteBuffer.allocate(Math.toIntExact(end - start));
         readFully(channel, line, start);
         return new Tail(end + 1, size, Optional.of(Hashes.sha256(line.array())));
+    }
+
+    /** The whole line that starts at a place, without its line feed. */
+    static byte[] lineAt(FileChannel channel, long offset) throws IOException {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream(1024);
+        ByteBuffer buffer = ByteBuffer.allocate(2048);
+        for (long at = offset;; at += buffer.position()) {
+            buffer.clear();
+            if (channel.read(buffer, at) < 1) {
+                throw new IOException("no whole line stands at byte " + offset);
+            }
+            for (int i = 0; i < buffer.position(); i++) {
+                if (buffer.get(i) == '\n') {
+                    bytes.write(buffer.array(), 0, i);
+                    return bytes.toByteArray();
+                }
+            }
+            bytes.write(buffer.array(), 0, buffer.position());
+        }
     }
 
     /** Line feeds within the first bytes. */

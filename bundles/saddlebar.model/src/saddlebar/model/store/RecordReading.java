@@ -130,6 +130,10 @@ public final class RecordReading implements AutoCloseable {
                 tell("broken-chain", Severity.ERROR, "The file is shorter than when it was last read: lines were taken out.");
                 offset = 0;
             }
+            if (offset > 0 && channel.size() == offset) { // nothing was appended: its lines need not be counted
+                channel.close();
+                continue;
+            }
             chainUpTo(channel);
             channel.position(offset);
             in = Channels.newInputStream(channel);

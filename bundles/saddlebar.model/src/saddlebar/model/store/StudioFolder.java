@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedMap;
 
 import org.eclipse.emf.ecore.EObject;
 import org.eclipse.emf.ecore.util.EcoreUtil;
@@ -23,6 +24,7 @@ import saddlebar.model.problem.Refusal;
  */
 public final class StudioFolder implements AutoCloseable {
     static final String FILE = "studio.saddlebar";
+    private static final String LOGS = "logs";
 
     private final ModelFolder folder;
 
@@ -102,6 +104,15 @@ public final class StudioFolder implements AutoCloseable {
         return folder.records();
     }
 
+    /**
+     * Copies what a kiln's logger wrote into the studio; the copy is never changed. A later one of the same name becomes the next revision.
+     *
+     * @return with the copy's path relative to the studio's folder
+     */
+    public BroughtArtwork keepLog(Path source) throws IOException {
+        return folder.keep(LOGS, source);
+    }
+
     /** @throws Refusal if the path leads out of the studio's folder */
     public Path resolve(String relative) throws IOException {
         return folder.paths().resolve(relative);
@@ -141,6 +152,15 @@ public final class StudioFolder implements AutoCloseable {
 
     public boolean isModified() {
         return folder.set().isLoaded(folder.root().resolve(FILE)) && resource().isModified();
+    }
+
+    /** The changed file, if it has changed. */
+    List<ModelResource> changed() {
+        return isModified() ? List.of(resource()) : List.of();
+    }
+
+    void putInPlace(SortedMap<String, Optional<byte[]>> files) throws IOException {
+        folder.putInPlace(files);
     }
 
     /** Saves if anything has changed; takes the lock for that moment if it is not held. */

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -202,6 +204,7 @@ public final class StudioLibrary {
         join.setFaceMm(row.number("face_mm"));
         join.setMassGPerM(row.number("mass_g_per_m"));
         join.setPricePerM(money(row, "price_per_m"));
+        join.setSoldLengthMm(sold(row));
         join.setSource(row.needed("source"));
         return join;
     }
@@ -224,6 +227,7 @@ public final class StudioLibrary {
         bar.setDepthMm(row.number("depth_mm"));
         bar.setRound(row.yes("round"));
         bar.setPricePerM(money(row, "price_per_m"));
+        bar.setSoldLengthMm(sold(row));
         bar.setSource(row.needed("source"));
         return bar;
     }
@@ -281,6 +285,8 @@ public final class StudioLibrary {
                     item.setName(row.needed("name"));
                     item.setUnit(row.needed("unit"));
                     item.setPrice(money(row, "price"));
+                    item.setFrom(day(row, "from"));
+                    item.setCurrency(row.given("currency").isEmpty() ? null : row.given("currency"));
                     book.getItems().add(item);
                 }
             }
@@ -328,11 +334,29 @@ public final class StudioLibrary {
     }
 
     private static BigDecimal money(Row row, String column) {
+        BigDecimal amount;
         try {
-            return row.text(column).isEmpty() ? null : new BigDecimal(row.text(column));
+            amount = row.text(column).isEmpty() ? null : new BigDecimal(row.text(column));
         } catch (NumberFormatException e) {
             throw new Refusal(row.where(), column + " is " + row.text(column) + ", which is no amount", "write an amount with a decimal point", e);
         }
+        if (amount != null && amount.signum() < 0) {
+            throw new Refusal(row.where(), column + " is " + row.text(column), "a price is 0 or more");
+        }
+        return amount;
+    }
+
+    private static LocalDate day(Row row, String column) {
+        try {
+            return row.given(column).isEmpty() ? null : LocalDate.parse(row.given(column));
+        } catch (DateTimeParseException e) {
+            throw new Refusal(row.where(), column + " is " + row.given(column) + ", which is no day", "write it as 2026-01-31", e);
+        }
+    }
+
+    /** A length in which something is sold; null where the table does not say. */
+    private static Double sold(Row row) {
+        return row.given("sold_length_mm").isEmpty() ? null : row.number("sold_length_mm");
     }
 
     private static Enumerator word(Row row, String column, EEnum words) {

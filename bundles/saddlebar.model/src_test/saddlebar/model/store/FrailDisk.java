@@ -137,7 +137,10 @@ final class FrailDisk implements Disk {
     @Override
     public void delete(Path file) throws IOException {
         step();
-        if (Files.exists(file)) {
+        if (Files.isDirectory(file)) {
+            real.delete(file);
+            names.add(new Undo(file.getParent(), () -> Files.createDirectories(file)));
+        } else if (Files.exists(file)) {
             byte[] old = Files.readAllBytes(file);
             real.delete(file);
             lasting.remove(file);

@@ -2,6 +2,7 @@ package saddlebar.nesting.outline;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 import saddlebar.nesting.search.Budget;
@@ -31,6 +32,11 @@ final class FirstLayout {
     interface BayOpener {
         /** @return false to give up */
         boolean openFor(int entry);
+
+        /** Whether the others are placed all the same when there is no bay for an entry. */
+        default boolean goesOnWithout(int entry) {
+            return false;
+        }
     }
 
     FirstLayout(Board board, Bays bays, int[][] shapesOf, BayOpener opener, Budget budget) {
@@ -44,10 +50,20 @@ final class FirstLayout {
 
     /** Is all placed? */
     boolean run() {
-        for (int i = 0; i < board.n; i++) {
+        return run(board.n, this::size);
+    }
+
+    /**
+     * @param movable the first entries, which are placed; the others stay where they lie
+     * @param rank    what comes first: the highest
+     * @return whether all are placed; of those that are not, {@link #isPlaced} says so if the opener gives none up for lost
+     */
+    boolean run(int movable, IntToDoubleFunction rank) {
+        for (int i = 0; i < movable; i++) {
             board.put(i, shapesOf[i][0], AWAY, 0);
         }
-        int[] order = IntStream.range(0, board.n).boxed().sorted(Comparator.comparingDouble(i -> -size(i))).mapToInt(i -> i).toArray();
+        int[] order = IntStream.range(0, movable).boxed().sorted(Comparator.comparingDouble(i -> -rank.applyAsDouble(i))).mapToInt(i -> i).toArray();
+        boolean all = true;
         for (int i : order) {
             budget.checkpoint();
             int bay = 0;
@@ -55,15 +71,27 @@ final class FirstLayout {
                 if (bay < bays.count()) {
                     bay++;
                 } else if (!opener.openFor(i)) {
-                    return false;
+                    if (!opener.goesOnWithout(i)) {
+                        return false;
+                    }
+                    break;
                 }
             }
-            board.put(i, foundShape, foundX, foundY);
+            if (bay < bays.count()) {
+                board.put(i, foundShape, foundX, foundY);
+            } else {
+                all = false;
+            }
         }
-        return true;
+        return all;
     }
 
-    private double size(int i) {
+    /** Has the entry found room? */
+    boolean isPlaced(int i) {
+        return board.x[i] > AWAY / 2;
+    }
+
+    double size(int i) {
         Shape s = board.book.shape(shapesOf[i][0]);
         return s.width() * s.height();
     }

@@ -4,10 +4,23 @@ import java.util.List;
 import java.util.function.Consumer;
 
 import saddlebar.nesting.search.Budget;
+import saddlebar.nesting.search.Chance;
 
 /** What is to be placed, as the search sees it: a board entry for each copy, the shapes it may take, the areas it may lie in. */
 public final class OutlineJob {
     private static final long SEED = 1;
+    /** The sheets are all there are; what has no room is left out. */
+    private static final FirstLayout.BayOpener NO_MORE = new FirstLayout.BayOpener() {
+        @Override
+        public boolean openFor(int entry) {
+            return false;
+        }
+
+        @Override
+        public boolean goesOnWithout(int entry) {
+            return true;
+        }
+    };
     static final double MARGIN = 2e-6; // shapes keep this much more than the gap, for the rounding to the grid of the check
 
     /**
@@ -82,8 +95,47 @@ public final class OutlineJob {
         }
     }
 
+    /**
+     * Lays copies on given sheets around what lies there, one order after another: largest first, then orders drawn by lot around that.
+     *
+     * @param widths   of each sheet, in the order in which they are to be filled
+     * @param heights  of each
+     * @param fixedOn  sheet of each entry that stays where it is drawn; these are the last entries
+     * @param listener told each layout; of a copy without room its {@code bay} is -1
+     */
+    public void given(double[] widths, double[] heights, int[] fixedOn, Budget budget, Consumer<Found> listener) {
+        int movable = shapesOf.length - fixedOn.length;
+        Chance chance = new Chance(SEED);
+        boolean first = true;
+        do {
+            Board board = new Board(book, shapesOf.length);
+            Bays bays = new Bays(largest());
+            for (int b = 0; b < widths.length; b++) {
+                bays.open(b, widths[b], heights[b]);
+            }
+            for (int k = 0; k < fixedOn.length; k++) {
+                board.put(movable + k, shapesOf[movable + k][0], bays.from(fixedOn[k]), 0);
+            }
+            FirstLayout layout = new FirstLayout(board, bays, shapesOf, NO_MORE, budget);
+            double[] rank = new double[movable];
+            for (int i = 0; i < movable; i++) {
+                rank[i] = layout.size(i) * (first ? 1 : chance.between(0.5, 1.5));
+            }
+            layout.run(movable, i -> rank[i]);
+            Found found = found(board, bays, movable);
+            for (int i = 0; i < movable; i++) {
+                found.bay[i] = layout.isPlaced(i) ? found.bay[i] : -1;
+            }
+            listener.accept(found);
+            first = false;
+        } while (budget.step());
+    }
+
     private Found found(Board board, Bays bays) {
-        int n = board.n;
+        return found(board, bays, board.n);
+    }
+
+    private Found found(Board board, Bays bays, int n) {
         double end = 0;
         for (int i = 0; i < n; i++) {
             end = Math.max(end, board.right(i));

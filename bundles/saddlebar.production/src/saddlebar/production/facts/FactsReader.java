@@ -22,14 +22,16 @@ import saddlebar.model.commission.RoleAssignment;
 import saddlebar.model.commission.ScreenFrame;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.Studio;
-import saddlebar.model.commission.TonePoint;
+import saddlebar.model.commission.ToneCalibration;
+import saddlebar.model.commission.ToneMode;
 import saddlebar.model.commission.TonerSide;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
-import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.stencil.mesh.Mesh;
+import saddlebar.stencil.sheet.PrinterFit;
+import saddlebar.stencil.tone.DrawnCurve;
 
 /** Reads the facts out of the model. What cannot be made as it stands becomes a problem with its place, and the rest goes on. */
 public final class FactsReader {
@@ -91,17 +93,18 @@ public final class FactsReader {
             return PrinterFacts.TRUE;
         }
         Printer printer = studio.getPrinters().get(0);
-        if (Math.abs(printer.getScaleX() - 1) > 0.05 || Math.abs(printer.getScaleY() - 1) > 0.05) {
-            throw new Refusal("printer " + printer.getName(),
-                    "its measured scale is " + printer.getScaleX() + " across and " + printer.getScaleY() + " down, which no printer does",
-                    "print a sheet at full size, measure it again, and enter measured length over wanted length, near 1");
+        try {
+            PrinterFit fit = new PrinterFit(printer.getScaleX(), printer.getScaleY(), printer.getSkew());
+            return new PrinterFacts(orElse(printer.getName(), ""), fit.acrossScale(), fit.downScale(), fit.skew());
+        } catch (Refusal refusal) {
+            throw new Refusal("printer " + printer.getName(), refusal.what(), refusal.remedy(), refusal);
         }
-        return new PrinterFacts(orElse(printer.getName(), ""), printer.getScaleX(), printer.getScaleY());
     }
 
     private WindowFacts window(Window window) {
         List<PanelFacts> panels = window.getPanels().stream().map(panel -> panel(window, panel)).toList();
-        return new WindowFacts(window.getId(), window.getName(), orElse(window.getTitle(), ""), panels);
+        return new WindowFacts(window.getId(), window.getName(), orElse(window.getTitle(), ""), panels,
+                window.getOpening() != null && window.getOpening().isInDoor());
     }
 
     private PanelFacts panel(Window window, Panel panel) {
@@ -144,7 +147,7 @@ public final class FactsReader {
         try {
             return Optional.of(new LayerFacts(layer.getId(), layer.getName(), layer.getRole(), layer.getArtLayer(), layer.getFace(),
                     layer.getPaint().getName(), layer.getPaint().getId(), frameFacts(frame.get()), layer.getBleedMm(), layer.getSightLine(),
-                    layer.getSightLineMm(), recipe(layer.getRecipe(), frame.get())));
+                    layer.getSightLineMm(), recipe(layer, frame.get())));
         } catch (Refusal refusal) { // a recipe that was edited to nonsense stops its own layer only
             tell("bad-recipe", where, refusal.getMessage());
             return Optional.empty();
@@ -166,28 +169,30 @@ public final class FactsReader {
                 frame.getImageHeightMm() - 2 * frame.getSqueegeeMarginMm());
     }
 
-    private RecipeFacts recipe(StencilRecipe recipe, ScreenFrame frame) {
-        ScreeningRecipe usual = ScreeningRecipe.withDefaults();
-        ScreeningRecipe screening = usual.withMethod(recipe.getMethod()).withDpiAndLpi(recipe.getDpi(), recipe.getLpi())
-                .withAngleDeg(recipe.getAngleDeg()).withDot(orElse(recipe.getDot(), usual.dot())).withDotMm(recipe.getDotMm())
-                .withFilter(orElse(recipe.getFilter(), usual.filter()));
+    private RecipeFacts recipe(DesignLayer layer, ScreenFrame frame) {
+        StencilRecipe recipe = layer.getRecipe();
         Mesh mesh = new Mesh(frame.getMesh().getThreadsPerInch(), frame.getMesh().getThreadUm());
         double openMm = recipe.getOpenMm() != null ? recipe.getOpenMm() : mesh.finestDotUm() / 1000;
         double bridgeMm = recipe.getBridgeMm() != null ? recipe.getBridgeMm() : mesh.finestBridgeUm() / 1000;
-        return new RecipeFacts(screening, tone(recipe), recipe.getProcessKey(), tonerSide(recipe.getProcessKey()), recipe.getMirror(), openMm,
-                bridgeMm);
+        return new RecipeFacts(RecipeReader.screening(recipe), RecipeReader.courseLayer(recipe).orElse(""), tone(layer, frame), recipe.getProcessKey(),
+                tonerSide(recipe.getProcessKey()), recipe.getMirror(), openMm, bridgeMm, RecipeReader.mends(recipe), recipe.getTrapMm());
     }
 
-    private static ToneFacts tone(StencilRecipe recipe) {
+    private ToneFacts tone(DesignLayer layer, ScreenFrame frame) {
+        StencilRecipe recipe = layer.getRecipe();
         List<Double> points = new ArrayList<>();
-        if (recipe.getCalibration() != null) {
-            recipe.getCalibration().getPoints().stream().sorted(Comparator.comparingDouble(TonePoint::getNominal)).forEach(point -> {
-                points.add(point.getNominal());
-                points.add(point.getEffective());
-            });
+        Optional<ToneCalibration> calibration = CalibrationChoice.of(layer, Optional.of(frame.getMesh()), Optional.ofNullable(commission.getStudio()));
+        calibration.ifPresent(found -> CalibrationChoice.readings(found).forEach(reading -> {
+            points.add(reading.nominal());
+            points.add(reading.effective());
+        }));
+        if (recipe.getToneMode() == ToneMode.CALIBRATED && calibration.isEmpty()) {
+            problems.add(Problem.of("no-calibration", Severity.NOTE, layer.getName(), "its recipe asks for calibrated tone, but the studio has measured no"
+                    + " wedge of its paint, mesh and method; print one with saddlebar wedge, and keep its readings with saddlebar tone --keep"));
         }
         OptionalDouble to = recipe.getToneTo() == null ? OptionalDouble.empty() : OptionalDouble.of(recipe.getToneTo());
-        return new ToneFacts(recipe.getToneMode(), recipe.getToneFrom(), to, points, recipe.getEndLow(), recipe.getEndHigh(), recipe.getEndRule());
+        String curve = DrawnCurve.parse(recipe.getCurve()).map(DrawnCurve::words).orElse("");
+        return new ToneFacts(recipe.getToneMode(), recipe.getToneFrom(), to, curve, points, recipe.getEndLow(), recipe.getEndHigh(), recipe.getEndRule());
     }
 
     private TonerSide tonerSide(String processKey) {

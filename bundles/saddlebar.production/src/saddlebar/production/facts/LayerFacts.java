@@ -1,5 +1,7 @@
 package saddlebar.production.facts;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Objects;
 
 import saddlebar.model.commission.Face;
@@ -44,5 +46,45 @@ public record LayerFacts(String id, String name, LayerRole role, String artLayer
     /** Layers with equal settings are printed alike and may share stencils, also over windows. */
     public String printedAlike() {
         return paint + " " + face + " " + frame + " " + bleedMm + " " + sightLine + " " + sightLineMm + " " + recipe;
+    }
+
+    /** All settings by the names that records use: what was taken that day, or is taken today. */
+    public Map<String, Object> settings() {
+        Map<String, Object> all = new LinkedHashMap<>();
+        all.put("layer", name());
+        all.put("role", role().getLiteral());
+        all.put("paint", paint());
+        all.put("face", face().getLiteral());
+        all.put("frame", frame().name());
+        all.put("mesh", frame().mesh());
+        all.put("bleedMm", bleedMm());
+        all.put("sightLine", sightLine().getLiteral());
+        all.put("sightLineMm", sightLineMm());
+        all.put("method", recipe.screening().method());
+        all.put("dpi", recipe.screening().dpi());
+        all.put("lpi", recipe.screening().lpi());
+        all.put("angleDeg", recipe.screening().angleDeg());
+        all.put("dot", recipe.screening().dot());
+        all.put("dotMm", recipe.screening().dotMm());
+        all.put("filter", recipe.screening().filter());
+        all.put("course", recipe.screening().course());
+        all.put("courseLayer", recipe.courseLayer());
+        all.put("noiseSide", recipe.screening().noiseSide());
+        all.put("clump", recipe.screening().clump());
+        all.put("supercell", recipe.screening().supercell());
+        all.put("toneMode", recipe.tone().mode().getLiteral());
+        all.put("toneFrom", recipe.tone().from());
+        recipe.tone().to().ifPresent(to -> all.put("toneTo", to));
+        all.put("endLow", recipe.tone().endLow());
+        all.put("endHigh", recipe.tone().endHigh());
+        all.put("endRule", recipe.tone().endRule().getLiteral());
+        all.put("curve", recipe.tone().curve());
+        all.put("calibration", recipe.tone().calibration());
+        all.put("processKey", recipe.processKey());
+        all.put("tonerSide", recipe.tonerSide().getLiteral());
+        all.put("mirror", recipe.mirror().getLiteral());
+        all.put("openMm", recipe.openMm());
+        all.put("bridgeMm", recipe.bridgeMm());
+        return all;
     }
 }

@@ -5,13 +5,22 @@ import java.util.Objects;
 
 import saddlebar.model.units.Require;
 
-/** A window and its panels. */
-public record WindowFacts(String id, String name, String title, List<PanelFacts> panels) {
+/**
+ * A window and its panels.
+ *
+ * @param inDoor whether it hangs in a door, which slams
+ */
+public record WindowFacts(String id, String name, String title, List<PanelFacts> panels, boolean inDoor) {
     public WindowFacts {
         Require.text("id", id);
         Require.text("name", name);
         Objects.requireNonNull(title, "title");
         panels = List.copyOf(panels);
+    }
+
+    /** A window that is in no door. */
+    public WindowFacts(String id, String name, String title, List<PanelFacts> panels) {
+        this(id, name, title, panels, false);
     }
 
     /** What people call a panel: the window's name, with the panel's where there are several. */

@@ -17,6 +17,7 @@ import saddlebar.model.commission.ToneMode;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.ToneFacts;
 import saddlebar.stencil.tone.Calibration;
+import saddlebar.stencil.tone.DrawnCurve;
 import saddlebar.stencil.tone.EndLimits;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.Stretch;
@@ -47,7 +48,7 @@ final class LayerTones {
         Stretch stretch = tone.to().isPresent()
                 ? new Stretch(tone.from(), tone.to().getAsDouble())
                 : Stretch.of(tone.from(), tone.to(), measured.computeIfAbsent(layer.layer().id(), id -> measure(layer, work)));
-        return ToneTable.of(coding(tone), stretch, calibration(tone), ends(tone));
+        return ToneTable.of(coding(tone), stretch, DrawnCurve.parse(tone.curve()), calibration(tone), ends(tone));
     }
 
     private GrayHistogram measure(PaintedLayer layer, Work work) {

@@ -34,7 +34,6 @@ import saddlebar.model.store.RecordDraft;
 import saddlebar.model.store.RecordKind;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
 import saddlebar.production.facts.LayerFacts;
-import saddlebar.production.facts.RecipeFacts;
 
 /**
  * Enters what was made: pieces, stencils and sheets in the model, and a record for each made thing with its settings of the day and the hashes of what
@@ -339,50 +338,17 @@ public final class MakeBook {
         settings.put("coverage", made.coverage());
         settings.put("tooFine", made.tooFine());
         settings.put("bridgesLost", made.bridgesLost());
+        settings.put("looseIslands", made.looseIslands());
+        settings.put("widened", made.mended());
         settings.put("widthPx", planned.place().widthPx());
         settings.put("heightPx", planned.place().heightPx());
         settings.put("label", planned.label());
         settings.put("prints", planned.prints());
         settings.put("mirrored", made.mirrored());
-        settings.putAll(recipe(layer));
+        settings.putAll(layer.settings());
         settings.put("artworkSha256", planned.layer().art().sha256());
         settings.put("artLayer", layer.artLayer());
         return RecordDraft.of(RecordKind.STENCIL).using(List.of(layer.id(), layer.paintId())).making(List.of(stencil.getId())).with(settings);
-    }
-
-    /** The recipe of the day, in full: tracing reads this and never today's recipe. */
-    private static Map<String, Object> recipe(LayerFacts layer) {
-        RecipeFacts recipe = layer.recipe();
-        Map<String, Object> all = new LinkedHashMap<>();
-        all.put("layer", layer.name());
-        all.put("role", layer.role().getLiteral());
-        all.put("paint", layer.paint());
-        all.put("face", layer.face().getLiteral());
-        all.put("frame", layer.frame().name());
-        all.put("mesh", layer.frame().mesh());
-        all.put("bleedMm", layer.bleedMm());
-        all.put("sightLine", layer.sightLine().getLiteral());
-        all.put("sightLineMm", layer.sightLineMm());
-        all.put("method", recipe.screening().method());
-        all.put("dpi", recipe.screening().dpi());
-        all.put("lpi", recipe.screening().lpi());
-        all.put("angleDeg", recipe.screening().angleDeg());
-        all.put("dot", recipe.screening().dot());
-        all.put("dotMm", recipe.screening().dotMm());
-        all.put("filter", recipe.screening().filter());
-        all.put("toneMode", recipe.tone().mode().getLiteral());
-        all.put("toneFrom", recipe.tone().from());
-        recipe.tone().to().ifPresent(to -> all.put("toneTo", to));
-        all.put("endLow", recipe.tone().endLow());
-        all.put("endHigh", recipe.tone().endHigh());
-        all.put("endRule", recipe.tone().endRule().getLiteral());
-        all.put("calibration", recipe.tone().calibration());
-        all.put("processKey", recipe.processKey());
-        all.put("tonerSide", recipe.tonerSide().getLiteral());
-        all.put("mirror", recipe.mirror().getLiteral());
-        all.put("openMm", recipe.openMm());
-        all.put("bridgeMm", recipe.bridgeMm());
-        return all;
     }
 
     private RecordDraft sheetRecord(MadeSheet made) {

@@ -116,13 +116,15 @@ public final class Making {
         }
     }
 
-    /** What is wrong with the artwork and the cutline of one panel, found anew. */
+    /** What is wrong with the artwork, the cutline and how the layers of one panel meet, found anew. */
     public List<Problem> problemsOf(PlacedPanel panel, Work work) throws IOException {
         ArtFile art = panel.panel().art().orElseThrow();
         OpenArtworks.requireAsBrought(art);
         try (OpenArtworks artworks = new OpenArtworks(readers)) {
             List<Problem> problems = new ArrayList<>(artworks.warnings(art));
-            new PieceStep(artworks).run(panel, true, work).problems().forEach(problem -> problems.add(placed(panel.label(), problem)));
+            PanelPieces pieces = new PieceStep(artworks).run(panel, true, work);
+            pieces.problems().forEach(problem -> problems.add(placed(panel.label(), problem)));
+            problems.addAll(new LayerRegistration(artworks).problems(pieces, work));
             return problems;
         }
     }
@@ -278,7 +280,12 @@ public final class Making {
             if (stencil.tooFine() > 0 || stencil.bridgesLost() > 0) {
                 problems.add(Problem.of("too-fine-for-mesh", Severity.NOTE, stencil.planned().label(),
                         stencil.tooFine() + " openings are finer than mesh " + stencil.planned().facts().frame().mesh() + " prints and " + stencil.bridgesLost()
-                                + " bridges are finer than it holds; a coarser ruling or dot, or a finer mesh, holds them"));
+                                + " bridges are finer than it holds (" + stencil.looseIslands() + " of these are islands with nothing beside them); a coarser"
+                                + " ruling or dot, or a finer mesh, holds them; single places can be widened in Dots"));
+            }
+            if (stencil.mendsLost() > 0) {
+                problems.add(Problem.of("widened-place-gone", Severity.NOTE, stencil.planned().label(), stencil.mendsLost()
+                        + " places of its recipe that were to be widened are no longer too narrow; look at them in Dots and take them out of the recipe"));
             }
         }
 

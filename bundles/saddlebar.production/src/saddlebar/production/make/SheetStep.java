@@ -97,9 +97,8 @@ final class SheetStep {
             return plain;
         }
         boolean turned = sheet.paper().widthMm() > sheet.paper().heightMm(); // fed upright all the same
-        PrinterFit fit = turned
-                ? new PrinterFit(printer.downScale(), printer.acrossScale(), 0)
-                : new PrinterFit(printer.acrossScale(), printer.downScale(), 0);
+        PrinterFit upright = new PrinterFit(printer.acrossScale(), printer.downScale(), printer.skew());
+        PrinterFit fit = turned ? upright.turned() : upright;
         return new CompensatedBands(plain, fit, plan.process().printsWhite());
     }
 

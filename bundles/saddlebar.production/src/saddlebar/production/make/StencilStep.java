@@ -2,6 +2,7 @@ package saddlebar.production.make;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,7 @@ import org.locationtech.jts.geom.Geometry;
 import saddlebar.model.art.GrayBands;
 import saddlebar.model.commission.MirrorRule;
 import saddlebar.model.commission.SightLineRule;
+import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.LayerFacts;
 import saddlebar.production.facts.RecipeFacts;
@@ -28,6 +30,7 @@ import saddlebar.stencil.code.WrittenBits;
 import saddlebar.stencil.limits.CheckedBands;
 import saddlebar.stencil.limits.LimitsCheck;
 import saddlebar.stencil.limits.LimitsFound;
+import saddlebar.stencil.limits.PictureMending;
 import saddlebar.stencil.process.Face;
 import saddlebar.stencil.process.StencilProcess;
 import saddlebar.stencil.process.StencilProcesses;
@@ -78,6 +81,14 @@ final class StencilStep {
                 recipe.bridgeMm());
         BitPicture paint = BitPicture.of(new CheckedBands(paint(planned, work), check));
         LimitsFound limits = check.finish();
+        List<PictureMending.Wanted> wanted = mends(planned);
+        PictureMending.Done mended = wanted.isEmpty()
+                ? new PictureMending.Done(paint, List.of(), List.of())
+                : PictureMending.places(paint, recipe.screening().dpi(), wanted);
+        if (!wanted.isEmpty()) {
+            paint = mended.bits();
+            limits = limits(paint, recipe);
+        }
         StencilProcess process = processes.process(layer.recipe().processKey());
         boolean mirrored = mirrored(layer, process);
         BitonalSettings settings = BitonalSettings.at(layer.recipe().screening().dpi()).withTitle(planned.label())
@@ -85,9 +96,37 @@ final class StencilStep {
                 .withSoftware(software).replacing(true).onThreads(1);
         WrittenBits written = BitonalTiff.write(process.toner(paint.bands(), mirrored), made.resolve(file), settings, work);
         MadeStencil result = new MadeStencil(planned, key, file, written.sha256OfFile(), written.sha256OfBits(), mirrored, limits.coverage(),
-                limits.tooFine(), limits.bridgesLost(), true, (System.nanoTime() - begun) / 1e9);
+                limits.tooFine(), limits.bridgesLost(), limits.looseIslands(), steps(mended, planned), mended.notFound().size(), true, (System.nanoTime() - begun) / 1e9);
         index.enter(file, key, written.sha256OfFile(), result.facts());
         return result;
+    }
+
+    /** The places to be widened that lie on this stencil, from its own top left. */
+    private static List<PictureMending.Wanted> mends(PlannedLayerStencil planned) {
+        RasterPlace place = planned.place();
+        List<PictureMending.Wanted> mends = new ArrayList<>();
+        for (PictureMending.Wanted mend : planned.facts().recipe().mends()) {
+            boolean onPiece = planned.pieces().stream()
+                    .anyMatch(piece -> piece.glass().getEnvelopeInternal().contains(mend.at().xMm(), mend.at().yMm()));
+            if (onPiece) {
+                PlaceMm at = new PlaceMm(mend.at().xMm() - place.originXMm(), mend.at().yMm() - place.originYMm());
+                mends.add(new PictureMending.Wanted(mend.thicken(), at, mend.widthMm()));
+            }
+        }
+        return mends;
+    }
+
+    private static LimitsFound limits(BitPicture paint, RecipeFacts recipe) throws IOException {
+        LimitsCheck again = new LimitsCheck(paint.widthPx(), paint.heightPx(), recipe.screening().dpi(), recipe.openMm(), recipe.bridgeMm());
+        BitPicture.of(new CheckedBands(paint.bands(), again));
+        return again.finish();
+    }
+
+    /** Each step in words, its place on the panel's page: what the record keeps. */
+    private static List<String> steps(PictureMending.Done mended, PlannedLayerStencil planned) {
+        RasterPlace place = planned.place();
+        return mended.steps().stream().map(step -> String.format(Locale.ROOT, "%s at %.2f, %.2f mm: %d px", step.kind(), step.at().xMm() + place.originXMm(),
+                step.at().yMm() + place.originYMm(), step.px())).toList();
     }
 
     /** The stencil as it was made before, if that is still good. */
@@ -132,7 +171,7 @@ final class StencilStep {
         double share = OVERVIEW_DPI / fine.dpi();
         RasterPlace coarse = new RasterPlace((int) Math.floor(fine.leftPx() * share), (int) Math.floor(fine.topPx() * share),
                 (int) Math.ceil(fine.widthPx() * share) + 1, (int) Math.ceil(fine.heightPx() * share) + 1, OVERVIEW_DPI);
-        GrayBands overview = artworks.gray(planned.layer().art(), layer.artLayer(), coarse, LayerTones.coding(recipe.tone()), new StopOnly(work));
+        GrayBands overview = artworks.gray(planned.layer().art(), recipe.courseLayer().isEmpty() ? layer.artLayer() : recipe.courseLayer(), coarse, LayerTones.coding(recipe.tone()), new StopOnly(work));
         return method.having(overview, OVERVIEW_DPI, recipe.screening());
     }
 
@@ -160,6 +199,12 @@ final class StencilStep {
         lines.put("method", screening.method());
         lines.put("ruling", String.format(Locale.ROOT, "%s lpi at %s degrees, %s dots", screening.lpi(), screening.angleDeg(), screening.dot()));
         lines.put("scattered dots", String.format(Locale.ROOT, "%s mm, %s", screening.dotMm(), screening.filter()));
+        if (screening.method().equals("lines")) {
+            lines.put("lines run", screening.course() + (layer.recipe().courseLayer().isEmpty() ? "" : " of layer " + layer.recipe().courseLayer()));
+        }
+        if (!layer.recipe().mends().isEmpty()) {
+            lines.put("widened", layer.recipe().mends().size() + " places");
+        }
         lines.put("resolution", String.format(Locale.ROOT, "%s dpi", screening.dpi()));
         lines.put("tone", layer.recipe().tone());
         lines.put("bleed", layer.bleedMm() + " mm, sight line " + layer.sightLine().getLiteral() + " " + layer.sightLineMm() + " mm");

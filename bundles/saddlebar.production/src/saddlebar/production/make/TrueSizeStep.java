@@ -3,20 +3,15 @@ package saddlebar.production.make;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 
-import saddlebar.cartoon.CartoonPiece;
-import saddlebar.model.art.OutlineMm;
 import saddlebar.model.file.Hashes;
-import saddlebar.model.problem.PlaceMm;
 import saddlebar.model.work.Work;
 import saddlebar.nesting.Effort;
 import saddlebar.production.facts.PaperFacts;
-import saddlebar.production.facts.PieceFacts;
 import saddlebar.report.truesize.CutlineDrawing;
 import saddlebar.report.truesize.LaidDrawing;
 import saddlebar.report.truesize.PatternPiece;
@@ -48,8 +43,8 @@ final class TrueSizeStep {
     List<Callable<MadeList>> jobs(PanelPieces panel, boolean afresh, Work work) {
         String name = panel.placed().label();
         String title = (name + " " + panel.placed().window().title()).strip();
-        List<PatternPiece> faces = pieces(panel, true);
-        List<PatternPiece> glasses = pieces(panel, false).stream().filter(piece -> !piece.outline().isEmpty()).toList();
+        List<PatternPiece> faces = PatternPieces.of(panel, true);
+        List<PatternPiece> glasses = PatternPieces.of(panel, false).stream().filter(piece -> !piece.outline().isEmpty()).toList();
         if (glasses.isEmpty()) {
             return List.of();
         }
@@ -78,26 +73,5 @@ final class TrueSizeStep {
         String sha256 = Hashes.sha256(target);
         index.enter(file, key, sha256, Map.of());
         return new MadeList(what, file, key, sha256, true, (System.nanoTime() - begun) / 1e9);
-    }
-
-    private static List<PatternPiece> pieces(PanelPieces panel, boolean faces) {
-        Map<Integer, String> stock = new HashMap<>();
-        for (PieceFacts piece : panel.placed().panel().pieces()) {
-            stock.put(piece.number(), piece.stock());
-        }
-        if (panel.cartoon().isPresent()) {
-            return panel.cartoon().get().pieces().stream().map(piece -> pattern(piece, faces, stock.getOrDefault(piece.number(), ""))).toList();
-        }
-        return panel.placed().panel().pieces().stream()
-                .map(piece -> pattern(piece.number(), faces ? piece.face() : piece.glass(), piece.label(), piece.inradiusMm(), piece.stock())).toList();
-    }
-
-    private static PatternPiece pattern(CartoonPiece piece, boolean faces, String stock) {
-        OutlineMm outline = Outlines.outline(faces ? piece.face() : piece.glass());
-        return pattern(piece.number(), outline, piece.label(), piece.inradiusMm(), stock);
-    }
-
-    private static PatternPiece pattern(int number, OutlineMm outline, PlaceMm label, double inradiusMm, String stock) {
-        return new PatternPiece(String.valueOf(number), outline, label.xMm(), label.yMm(), inradiusMm, stock);
     }
 }

@@ -1,7 +1,9 @@
 package saddlebar.production.record;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +20,12 @@ import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.store.CommissionFolder;
+import saddlebar.model.store.RecordBook;
 import saddlebar.model.store.RecordDraft;
 import saddlebar.model.store.RecordKind;
+import saddlebar.model.store.RecordLine;
+import saddlebar.model.store.RecordReading;
+import saddlebar.model.work.Work;
 
 /**
  * Enters deeds into a commission's record: each window, piece and layer that a deed names is looked up, and the record holds both the person's words and the
@@ -35,6 +41,8 @@ public final class DeedBook {
     private final boolean create;
     private final List<Problem> warnings = new ArrayList<>();
     private final List<String> created = new ArrayList<>();
+    private final List<PhotoFile> photos = new ArrayList<>();
+    private Map<String, String> known;
 
     /** @param create whether windows, pieces and layers that an old notebook names and the commission lacks are made */
     public DeedBook(CommissionFolder folder, boolean create) {
@@ -42,9 +50,10 @@ public final class DeedBook {
         this.create = create;
     }
 
-    /** What happened on entering. */
-    public record Entered(int records, List<String> created, List<Problem> warnings, List<Refusal> refused) {
+    /** What happened on entering; {@code ids} of the records that were appended, in their order. */
+    public record Entered(int records, List<String> ids, List<String> created, List<Problem> warnings, List<Refusal> refused) {
         public Entered {
+            ids = List.copyOf(ids);
             created = List.copyOf(created);
             warnings = List.copyOf(warnings);
             refused = List.copyOf(refused);
@@ -66,33 +75,80 @@ public final class DeedBook {
                 refused.add(refusal);
             }
         }
+        List<String> ids = List.of();
         if (write && refused.isEmpty()) {
             if (!created.isEmpty()) {
                 folder.save();
             }
-            folder.records().append(drafts);
+            for (PhotoFile photo : photos) {
+                folder.importPhoto(photo.file(), photo.extension());
+            }
+            ids = folder.records().append(drafts).stream().map(RecordLine::id).toList();
         }
-        return new Entered(refused.isEmpty() ? drafts.size() : 0, created, warnings, refused);
+        return new Entered(refused.isEmpty() ? drafts.size() : 0, ids, created, warnings, refused);
     }
 
     private RecordDraft draft(Deed deed) throws IOException {
         Map<String, Object> settings = new LinkedHashMap<>();
         List<String> used = new ArrayList<>();
         deed.words().forEach((column, word) -> settings.put(column,
-                column.equals("peak_c") || column.equals("humidity") || column.equals("pull") && word.matches("\\d+(\\.\\d+)?")
+                DeedReader.NUMBERS.contains(column) || column.equals("pull") && word.matches("\\d+(\\.\\d+)?")
                         ? (Object) DeedReader.number(deed.where(), column, word)
                         : word));
-        settings.remove("note");
+        settings.keySet().removeAll(List.of("note", "photo", "at", "corrects"));
         if (!deed.word("window").isEmpty()) {
             ids(deed, settings, used);
         }
+        new StudioWords(folder).name(deed, settings);
         if (deed.kind().equals("defect")) {
             settings.put("defectKind", deed.word("defect"));
             known(deed, "defect", DEFECTS);
             known(deed, "severity", SEVERITIES);
         }
+        photo(deed, settings);
         RecordDraft draft = RecordDraft.of(RecordKind.ofKey(deed.kind()).orElseThrow()).at(deed.when()).using(used).with(settings).noting(deed.word("note"));
+        if (!deed.word("corrects").isEmpty()) {
+            draft = draft.superseding(List.of(corrected(deed)));
+        }
         return deed.who().isEmpty() ? draft : draft.by(deed.who());
+    }
+
+    /** The photo is looked at now and taken in only when every deed can be entered. */
+    private void photo(Deed deed, Map<String, Object> settings) throws IOException {
+        if (!deed.word("at").isEmpty()) {
+            String[] at = deed.word("at").split("[,; ]+");
+            if (at.length != 2) {
+                throw new Refusal(deed.where(), "the place '" + deed.word("at") + "' is none", "write it as X,Y in mm of the panel, such as 120.5,80");
+            }
+            settings.put("xMm", DeedReader.number(deed.where(), "at", at[0]));
+            settings.put("yMm", DeedReader.number(deed.where(), "at", at[1]));
+        }
+        if (!deed.word("photo").isEmpty()) {
+            PhotoFile photo = PhotoFile.look(deed.where(), Path.of(deed.word("photo")));
+            settings.put("photo", "photos/" + photo.sha256() + "." + photo.extension());
+            settings.put("photoSha256", photo.sha256());
+            photos.add(photo);
+        }
+    }
+
+    private String corrected(Deed deed) throws IOException {
+        if (known == null) {
+            known = new HashMap<>();
+            for (RecordBook book : List.of(folder.records(), folder.studioFolder().records())) {
+                try (RecordReading reading = book.read()) {
+                    reading.forEach(line -> known.put(line.id(), line.kind()), Work.UNWATCHED);
+                }
+            }
+        }
+        String id = deed.word("corrects");
+        String kind = known.get(id);
+        if (kind == null) {
+            throw new Refusal(deed.where(), "there is no record " + id + " to correct", "copy the id of the record from trace or from the record file");
+        }
+        if (!kind.equals(deed.kind())) {
+            throw new Refusal(deed.where(), "the record " + id + " is of kind " + kind + ", not " + deed.kind(), "correct it by a " + kind);
+        }
+        return id;
     }
 
     private void known(Deed deed, String column, List<String> catalogue) {

@@ -1,10 +1,6 @@
 package saddlebar.production.record;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.Instant;
@@ -19,10 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-import org.apache.commons.csv.CSVFormat;
-import org.apache.commons.csv.CSVParser;
-import org.apache.commons.csv.CSVRecord;
-import org.apache.commons.csv.DuplicateHeaderMode;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.RecordKind;
@@ -34,7 +26,12 @@ import saddlebar.model.store.RecordKind;
 public final class DeedReader {
     /** Every column that may be there. */
     public static final List<String> COLUMNS = List.of("when", "kind", "who", "window", "piece", "layer", "stencil", "sheet", "screen", "mesh", "paint", "lot",
-            "mix", "medium", "pull", "firing", "schedule", "shelf_place", "peak_c", "humidity", "defect", "severity", "note");
+            "mix", "medium", "pull", "firing", "schedule", "shelf_place", "peak_c", "heat_work", "temperature_c", "humidity", "powder_g", "medium_g", "hours",
+            "defect", "severity", "disposition", "photo", "at", "corrects", "test", "arm", "note");
+    /** Columns that hold numbers. */
+    static final Set<String> NUMBERS = Set.of("peak_c", "heat_work", "temperature_c", "humidity", "powder_g", "medium_g", "hours");
+    /** Begins the name of a column of the person's own; it is kept as it stands. */
+    public static final String FREE = "x:";
     /** Kinds that people tell; the others the program writes itself. */
     public static final Set<String> KINDS = Set.of("fuse", "reclaim", "mix", "pull", "fire", "glaze", "defect", "remake", "fix", "note");
     private static final Set<String> OF_A_PIECE = Set.of("pull", "fire", "defect", "remake");
@@ -61,42 +58,36 @@ public final class DeedReader {
 
     /** @throws Refusal if the file cannot be read as a table at all, or lacks a column that every row needs */
     public Table table(Path file) throws IOException {
-        String name = String.valueOf(file.getFileName());
-        if (!Files.isRegularFile(file)) {
-            throw new Refusal(file.toString(), "there is no such file", "name a CSV file");
-        }
-        List<Deed> deeds = new ArrayList<>();
-        List<Refusal> refused = new ArrayList<>();
-        CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).setIgnoreEmptyLines(true).setTrim(true)
-                .setDuplicateHeaderMode(DuplicateHeaderMode.DISALLOW).get();
-        try (CSVParser rows = CSVParser.parse(withoutMark(Files.readString(file, StandardCharsets.UTF_8)), format)) {
-            columns(name, rows.getHeaderNames());
-            for (CSVRecord row : rows) {
-                try {
-                    if (!row.isConsistent()) {
-                        throw new Refusal(name + ":" + rows.getCurrentLineNumber(), "has " + row.size() + " cells where the first row names "
-                                + rows.getHeaderNames().size() + " columns", "give every row as many cells");
-                    }
-                    deeds.add(deed(name + ":" + rows.getCurrentLineNumber(), row.toMap()));
-                } catch (Refusal refusal) {
-                    refused.add(refusal);
-                }
-            }
-        } catch (CharacterCodingException e) {
-            throw new Refusal(name, "is not UTF-8 text", "save it as UTF-8", e);
-        } catch (IllegalArgumentException | UncheckedIOException e) {
-            throw new Refusal(name, "cannot be read as a table (" + e.getMessage() + ")", "save it as comma separated values, each heading once", e);
-        }
-        return new Table(deeds, refused);
+        return table(file, HeaderMapping.OWN);
     }
 
-    private static String withoutMark(String text) {
-        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+    /**
+     * A table whose headings are the studio's own.
+     *
+     * @param mapping what each heading means
+     */
+    public Table table(Path file, HeaderMapping mapping) throws IOException {
+        String name = String.valueOf(file.getFileName());
+        List<Deed> deeds = new ArrayList<>();
+        List<Refusal> refused = new ArrayList<>();
+        NotebookTable.read(file, (place, row) -> {
+            if (place.line() == 1) {
+                columns(name, mapping.columns(List.copyOf(row.keySet())));
+                return;
+            }
+            try {
+                place.requireWhole();
+                deeds.add(deed(place.toString(), mapping.words(row, place.toString())));
+            } catch (Refusal refusal) {
+                refused.add(refusal);
+            }
+        });
+        return new Table(deeds, refused);
     }
 
     private static void columns(String name, List<String> given) {
         for (String column : given) {
-            if (!COLUMNS.contains(column)) {
+            if (!known(column)) {
                 throw new Refusal(name + ":1", "there is no column '" + column + "'", "take of: " + String.join(", ", COLUMNS));
             }
         }
@@ -107,6 +98,10 @@ public final class DeedReader {
         }
     }
 
+    private static boolean known(String column) {
+        return COLUMNS.contains(column) || column.startsWith(FREE) && column.length() > FREE.length();
+    }
+
     /**
      * One deed from words.
      *
@@ -115,7 +110,7 @@ public final class DeedReader {
     public Deed deed(String where, Map<String, String> words) {
         Map<String, String> others = new LinkedHashMap<>();
         words.forEach((column, word) -> {
-            if (!COLUMNS.contains(column)) {
+            if (!known(column)) {
                 throw new Refusal(where, "there is no column '" + column + "'", "take of: " + String.join(", ", COLUMNS));
             }
             if (!word.isEmpty()) {
@@ -131,7 +126,7 @@ public final class DeedReader {
         if (when.isAfter(now)) {
             throw new Refusal(where, "its time " + others.get("when") + " lies in the future", "mend the time, or the clock of this machine");
         }
-        for (String number : List.of("peak_c", "humidity")) {
+        for (String number : NUMBERS) {
             if (others.containsKey(number)) {
                 number(where, number, others.get(number));
             }

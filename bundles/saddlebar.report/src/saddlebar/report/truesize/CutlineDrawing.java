@@ -9,7 +9,7 @@ import saddlebar.model.problem.Refusal;
 public final class CutlineDrawing {
     /** A pen's line that a cutter can follow on either edge (common practice, no source). */
     static final double CUT_LINE_MM = 0.35;
-    private static final double BORDER_MM = 4;
+    static final double BORDER_MM = 4;
     private static final double MOST_NUMBER_MM = 8;
     private static final double LEAST_NUMBER_MM = 1.4;
     private static final double GLASS_NAME_MM = 1.8;
@@ -25,22 +25,23 @@ public final class CutlineDrawing {
      * @throws Refusal if there is none
      */
     public static TrueSizeDrawing of(String title, List<PatternPiece> pieces) {
+        return of(title, List.of(), pieces);
+    }
+
+    /**
+     * The full cartoon: what is painted as a light tone, and the cutline with its numbers over it.
+     *
+     * @param painted pictures in mm of the panel, light enough that lines and numbers stay legible on them
+     */
+    public static TrueSizeDrawing of(String title, List<Ink.Picture> painted, List<PatternPiece> pieces) {
         if (pieces.stream().allMatch(piece -> piece.outline().isEmpty())) {
             throw new Refusal(title, "it has no pieces yet", "make its pieces first");
         }
-        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
-        for (PatternPiece piece : pieces) {
-            if (!piece.outline().isEmpty()) {
-                double[] own = piece.box();
-                box[0] = Math.min(box[0], own[0]);
-                box[1] = Math.min(box[1], own[1]);
-                box[2] = Math.max(box[2], own[2]);
-                box[3] = Math.max(box[3], own[3]);
-            }
-        }
+        double[] box = PatternPiece.boxOf(pieces);
         double dx = BORDER_MM - box[0];
         double dy = BORDER_MM - box[1];
         List<Ink> ink = new ArrayList<>();
+        painted.forEach(picture -> ink.add(picture.moved(dx, dy)));
         for (PatternPiece piece : pieces) {
             ink.add(Ink.Line.full(piece.rings().stream().map(ring -> moved(ring, dx, dy)).toList(), true, CUT_LINE_MM, INK));
         }
@@ -52,7 +53,7 @@ public final class CutlineDrawing {
         return new TrueSizeDrawing(title, box[2] - box[0] + 2 * BORDER_MM, box[3] - box[1] + 2 * BORDER_MM, ink);
     }
 
-    private static void label(List<Ink> ink, PatternPiece piece, double x, double y) {
+    static void label(List<Ink> ink, PatternPiece piece, double x, double y) {
         double number = Math.max(LEAST_NUMBER_MM, Math.min(MOST_NUMBER_MM, 0.6 * piece.inradiusMm() * 2 / Math.max(1.6, 0.75 * piece.label().length())));
         ink.add(new Ink.Words(piece.label(), x, y, number, INK));
         if (!piece.glass().isEmpty() && piece.inradiusMm() >= ROOM_FOR_NAME_MM) {

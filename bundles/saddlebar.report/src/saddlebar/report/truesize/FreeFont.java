@@ -7,13 +7,13 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** Liberation Sans (SIL Open Font License), which lies in PDFBox: embedded, and the same on every machine. */
-final class FreeFont {
+public final class FreeFont {
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
     private FreeFont() {
     }
 
-    static PDType0Font in(PDDocument document) throws IOException {
+    public static PDType0Font in(PDDocument document) throws IOException {
         try (InputStream file = PDDocument.class.getResourceAsStream(RESOURCE)) {
             if (file == null) {
                 throw new IllegalStateException("PDFBox no longer carries " + RESOURCE);
@@ -23,7 +23,7 @@ final class FreeFont {
     }
 
     /** The text with what the font lacks replaced by a question mark. */
-    static String shown(PDType0Font font, String text) {
+    public static String shown(PDType0Font font, String text) {
         StringBuilder shown = new StringBuilder(text.length());
         text.codePoints().forEach(c -> shown.appendCodePoint(has(font, c) ? c : '?'));
         return shown.toString();

@@ -45,4 +45,25 @@ public sealed interface Ink {
             Require.within("capitalMm", capitalMm, 0.3, 200);
         }
     }
+
+    /**
+     * A picture in gray, such as painted layers under a cutline. The last rows and columns end exactly at the picture's right and bottom.
+     *
+     * @param gray {@code heightPx} rows of {@code widthPx} bytes from the top, 0 black to 255 white
+     */
+    record Picture(int widthPx, int heightPx, byte[] gray, double xMm, double yMm, double widthMm, double heightMm) implements Ink {
+        public Picture {
+            Require.within("widthPx", widthPx, 1, 100_000);
+            Require.within("heightPx", heightPx, 1, 100_000);
+            if (gray.length != widthPx * heightPx) {
+                throw new IllegalArgumentException("gray has " + gray.length + " bytes for " + widthPx + " x " + heightPx + " px");
+            }
+            Require.within("widthMm", widthMm, 0.1, 1e5);
+            Require.within("heightMm", heightMm, 0.1, 1e5);
+        }
+
+        Picture moved(double dx, double dy) {
+            return new Picture(widthPx, heightPx, gray, xMm + dx, yMm + dy, widthMm, heightMm);
+        }
+    }
 }

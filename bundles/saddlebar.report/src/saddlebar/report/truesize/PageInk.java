@@ -5,6 +5,7 @@ import java.util.List;
 
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
 import saddlebar.model.units.Units;
@@ -44,7 +45,15 @@ final class PageInk {
             content.fillEvenOdd();
         } else if (ink instanceof Ink.Words words) {
             words(words);
+        } else {
+            throw new IllegalArgumentException("a picture is drawn with what the document holds of it");
         }
+    }
+
+    /** The picture where its ink says; {@code embedded} is the same picture as the document holds it, once for all pages. */
+    void draw(Ink.Picture picture, PDImageXObject embedded) throws IOException {
+        content.drawImage(embedded, x(picture.xMm()), y(picture.yMm() + picture.heightMm()), (float) (picture.widthMm() * unit),
+                (float) (picture.heightMm() * unit));
     }
 
     private void line(Ink.Line line) throws IOException {

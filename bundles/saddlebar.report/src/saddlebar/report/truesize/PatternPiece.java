@@ -46,4 +46,19 @@ public record PatternPiece(String label, OutlineMm outline, double labelXMm, dou
         }
         return outline.isEmpty() ? new double[4] : box;
     }
+
+    /** Left, top, right, bottom of all; pieces without outline do not count. */
+    static double[] boxOf(List<PatternPiece> pieces) {
+        double[] box = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
+        for (PatternPiece piece : pieces) {
+            if (!piece.outline().isEmpty()) {
+                double[] own = piece.box();
+                box[0] = Math.min(box[0], own[0]);
+                box[1] = Math.min(box[1], own[1]);
+                box[2] = Math.max(box[2], own[2]);
+                box[3] = Math.max(box[3], own[3]);
+            }
+        }
+        return box;
+    }
 }

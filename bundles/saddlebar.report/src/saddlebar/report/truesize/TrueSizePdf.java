@@ -1,19 +1,27 @@
 package saddlebar.report.truesize;
 
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.zip.DeflaterOutputStream;
 
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
+import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceGray;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
 import saddlebar.model.file.Hashes;
@@ -40,6 +48,7 @@ public final class TrueSizePdf {
 
     private final TrueSizeDrawing drawing;
     private final Tiling tiling;
+    private final Map<Ink.Picture, PDImageXObject> pictures = new IdentityHashMap<>();
 
     private TrueSizePdf(TrueSizeDrawing drawing, Tiling tiling) {
         this.drawing = drawing;
@@ -74,6 +83,11 @@ public final class TrueSizePdf {
     }
 
     private void fill(PDDocument document, PDType0Font font, Work work) throws IOException {
+        for (Ink ink : drawing.ink()) {
+            if (ink instanceof Ink.Picture picture) {
+                pictures.put(picture, embedded(document, picture));
+            }
+        }
         if (tiling.tiles().size() > 1) {
             map(document, font);
         }
@@ -83,12 +97,23 @@ public final class TrueSizePdf {
         }
     }
 
+    private static PDImageXObject embedded(PDDocument document, Ink.Picture picture) throws IOException {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (DeflaterOutputStream deflate = new DeflaterOutputStream(packed)) { // as they are: a buffered gray image would be taken for linear light
+            deflate.write(picture.gray());
+        }
+        return new PDImageXObject(document, new ByteArrayInputStream(packed.toByteArray()), COSName.FLATE_DECODE, picture.widthPx(), picture.heightPx(), 8,
+                PDDeviceGray.INSTANCE);
+    }
+
     /** All that is drawn, so that the file's id comes from what is in it. */
     private String identity() {
         StringBuilder all = new StringBuilder(drawing.title() + "\n" + tiling.paper() + "\n" + tiling.columns() + "x" + tiling.rows() + "\n");
         for (Ink ink : drawing.ink()) {
             if (ink instanceof Ink.Words words) {
                 all.append(words).append('\n');
+            } else if (ink instanceof Ink.Picture picture) {
+                all.append(Hashes.sha256(picture.gray())).append(' ').append(picture.xMm()).append(' ').append(picture.yMm()).append('\n');
             } else {
                 List<double[]> paths = ink instanceof Ink.Line line ? line.paths() : ((Ink.Area) ink).rings();
                 paths.forEach(path -> all.append(Arrays.hashCode(path)).append(' '));
@@ -100,8 +125,7 @@ public final class TrueSizePdf {
     private void page(PDDocument document, PDType0Font font, Tile tile) throws IOException {
         PrintPaper paper = tiling.paper();
         double heightMm = paper.roll() ? tile.heightMm() + 2 * paper.marginMm() + Tiling.FOOT_MM : paper.heightMm();
-        double longest = Math.max(paper.widthMm(), heightMm) * PageInk.PT_PER_MM;
-        double userUnit = longest <= MOST_UNITS ? 1 : Math.ceil(longest / MOST_UNITS * 100) / 100;
+        double userUnit = userUnit(paper.widthMm(), heightMm);
         PDPage page = sized(document, paper.widthMm(), heightMm, userUnit);
         double leftMm = paper.marginMm() + Tiling.SIDE_MM;
         double topMm = heightMm - paper.marginMm();
@@ -110,7 +134,9 @@ public final class TrueSizePdf {
             content.saveGraphicsState();
             ink.clip(tile.xMm(), tile.yMm(), tile.widthMm(), tile.heightMm());
             for (Ink each : drawing.ink()) {
-                if (each instanceof Ink.Words words) {
+                if (each instanceof Ink.Picture picture) {
+                    ink.draw(picture, pictures.get(picture));
+                } else if (each instanceof Ink.Words words) {
                     ink.draw(new Ink.Words(FreeFont.shown(font, words.text()), words.xMm(), words.yMm(), words.capitalMm(), words.rgb()));
                 } else {
                     ink.draw(each);
@@ -124,7 +150,13 @@ public final class TrueSizePdf {
         }
     }
 
-    private static PDPage sized(PDDocument document, double widthMm, double heightMm, double userUnit) {
+    /** Points a unit of the page, so that no side is longer than the format allows. */
+    static double userUnit(double widthMm, double heightMm) {
+        double longest = Math.max(widthMm, heightMm) * PageInk.PT_PER_MM;
+        return longest <= MOST_UNITS ? 1 : Math.ceil(longest / MOST_UNITS * 100) / 100;
+    }
+
+    static PDPage sized(PDDocument document, double widthMm, double heightMm, double userUnit) {
         PDPage page = new PDPage(new PDRectangle((float) (widthMm * PageInk.PT_PER_MM / userUnit), (float) (heightMm * PageInk.PT_PER_MM / userUnit)));
         if (userUnit != 1) {
             page.setUserUnit((float) userUnit);
@@ -251,6 +283,8 @@ public final class TrueSizePdf {
                     small.draw(Ink.Line.full(line.paths(), line.closed(), Math.min(20, HAIR_MM / scale), 0x9A9A9A));
                 } else if (ink instanceof Ink.Area area) {
                     small.draw(area);
+                } else if (ink instanceof Ink.Picture picture) {
+                    small.draw(picture, pictures.get(picture));
                 }
             }
             for (Tile tile : tiling.tiles()) {

@@ -1,9 +1,5 @@
 package saddlebar.stencil.method;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 import org.osgi.service.component.annotations.Component;
@@ -43,16 +39,6 @@ public final class BlueNoiseMethod implements ScreeningMethod {
     @Override
     public Screener start(ScreeningRecipe recipe, ToneTable tone, int widthPx, int heightPx) {
         int dots = ScatteredDots.acrossPicture(recipe, widthPx);
-        return ScatteredDots.screener(recipe, tone, widthPx, new ThresholdRows(dots, recipe.noiseSide(), ranks(recipe.noiseSide())));
-    }
-
-    /** @param side 64 or 128 */
-    static int[] ranks(int side) {
-        try (InputStream stream = BlueNoiseMethod.class.getResourceAsStream("bluenoise-" + side + ".txt")) {
-            return new String(stream.readAllBytes(), StandardCharsets.UTF_8).lines().filter(line -> !line.startsWith("#"))
-                    .flatMap(line -> List.of(line.split(" ")).stream()).mapToInt(Integer::parseInt).toArray();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return ScatteredDots.screener(recipe, tone, widthPx, new ThresholdRows(dots, recipe.noiseSide(), BlueNoiseRanks.of(recipe.noiseSide())));
     }
 }

@@ -3,12 +3,15 @@ package saddlebar.stencil.method;
 /**
  * Floyd-Steinberg error diffusion in one row buffer of ints, without a branch a px. v = coverage + carried error; painted where v >= 1/2; the
  * error e = v - bit goes 7/16 to the next px and 3/16, 5/16, 1/16 to the three below, each rounded down in units of 2^-28 but the 3/16, which
- * takes what is left: no error is lost but what falls outside the picture. Errors stay within +-1/2, so that 7 e fits an int.
+ * takes what is left: no error is lost but what falls outside the picture. If all errors lie from -1/2 to below 1/2 what comes together on a px does
+ * too, rounding included (each share is least and greatest where its error is), so that they all do, and 7 e fits an int.
  *
  * <p>Source: Floyd and Steinberg, An adaptive algorithm for spatial greyscale, Proc. SID 17(2), 1976, 75-77.
  */
 final class FloydSteinbergRows implements RowDecider {
     private static final int HALF = ONE >> 1;
+    /** Shifting up and down by this takes whole ones away from v until it lies within -1/2 to 1/2: the error, without waiting for the decision. */
+    static final int WRAP = Integer.SIZE - SHIFT;
 
     private final int dots;
     private final boolean serpentine;
@@ -47,7 +50,7 @@ final class FloydSteinbergRows implements RowDecider {
             for (int end = Math.min(dots, x + 64); x < end; x++) {
                 int v = coverage[x] + carry[x + 1] + next;
                 int bit = (HALF - 1 - v) >>> 31;
-                int e = v - (bit << SHIFT);
+                int e = v << WRAP >> WRAP;
                 next = 7 * e >> 4;
                 int five = 5 * e >> 4;
                 int one = e >> 4;
@@ -71,7 +74,7 @@ final class FloydSteinbergRows implements RowDecider {
             for (int end = word << 6; x >= end; x--) {
                 int v = coverage[x] + carry[x + 1] + next;
                 int bit = (HALF - 1 - v) >>> 31;
-                int e = v - (bit << SHIFT);
+                int e = v << WRAP >> WRAP;
                 next = 7 * e >> 4;
                 int five = 5 * e >> 4;
                 int one = e >> 4;

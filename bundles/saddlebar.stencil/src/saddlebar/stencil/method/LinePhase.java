@@ -9,6 +9,13 @@ import saddlebar.stencil.ScreeningRecipe;
 interface LinePhase {
     double at(double xPx, double yPx);
 
+    /** The phases of one row at {@code fromPx}, {@code fromPx + stepPx} and so on, as many as {@code target} takes; both in halves of a px. */
+    default void row(double yPx, double fromPx, double stepPx, double[] target) {
+        for (int i = 0; i < target.length; i++) {
+            target[i] = at(fromPx + i * stepPx, yPx);
+        }
+    }
+
     /** Of a course that is a plain function of the place. */
     static LinePhase of(ScreeningRecipe recipe, int widthPx, int heightPx) {
         double perPx = recipe.lpi() / recipe.dpi();
@@ -26,6 +33,24 @@ interface LinePhase {
             double swing = waves.heightMm() * recipe.dpi() / Units.MM_PER_INCH / 2;
             return (x, y) -> perPx * (y * c - x * s + swing * StrictMath.sin(turn * (x * c + y * s)));
         }
-        return (x, y) -> perPx * (y * c - x * s);
+        return new Straight(perPx, c, s);
+    }
+
+    /** Straight lines: the row is one product after the other, without a call a place. */
+    record Straight(double perPx, double cos, double sin) implements LinePhase {
+        @Override
+        public double at(double xPx, double yPx) {
+            return perPx * (yPx * cos - xPx * sin);
+        }
+
+        @Override
+        public void row(double yPx, double fromPx, double stepPx, double[] target) {
+            double down = yPx * cos;
+            double xPx = fromPx;
+            for (int i = 0; i < target.length; i++) {
+                target[i] = perPx * (down - xPx * sin);
+                xPx += stepPx;
+            }
+        }
     }
 }

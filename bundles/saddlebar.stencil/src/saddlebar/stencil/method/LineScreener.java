@@ -1,5 +1,7 @@
 package saddlebar.stencil.method;
 
+import java.util.Arrays;
+
 import saddlebar.stencil.Screener;
 import saddlebar.stencil.tone.ToneTable;
 
@@ -11,6 +13,7 @@ import saddlebar.stencil.tone.ToneTable;
 final class LineScreener implements Screener {
     private static final int STEP = 8;
     private static final int SHIFT = 24;
+    private static final int WRAP = Integer.SIZE - SHIFT;
     private static final int FINE = 4096;
     private static final int NOISE = BlueNoiseMethod.SIDE;
 
@@ -18,8 +21,14 @@ final class LineScreener implements Screener {
     private final int widthPx;
     private final byte[] codes = new byte[FINE];
     private final byte[] thresholds;
+    /** Phases every {@link #STEP} px of a row. */
+    private final double[] ends;
+    /** For each px of a row its phase, how far noise moves it, and the distance from the middle of its line. */
+    private final int[] fine;
+    private final int[] move;
+    private final int[] distance;
     private final double perPx;
-    private final int[] noise = BlueNoiseMethod.ranks(NOISE);
+    private final int[] noise = BlueNoiseRanks.of(NOISE);
     private int y;
 
     /** @param perPx lines a px, about */
@@ -28,6 +37,10 @@ final class LineScreener implements Screener {
         this.widthPx = widthPx;
         this.perPx = perPx;
         this.thresholds = new byte[widthPx + STEP];
+        this.ends = new double[(widthPx + STEP - 1) / STEP + 1];
+        this.fine = new int[widthPx + STEP];
+        this.move = new int[widthPx + STEP];
+        this.distance = new int[widthPx];
         for (int i = 0; i < FINE; i++) {
             codes[i] = (byte) tone.codesAbove((i + 0.5) / FINE);
         }
@@ -43,22 +56,43 @@ final class LineScreener implements Screener {
         }
     }
 
+    /** In three passes, each of them simple enough that several px are done at once. */
     private void fill() {
-        double from = phase.at(0.5, y + 0.5);
-        int half = (int) Math.round(perPx * (1 << SHIFT));
-        int row = y / STEP % NOISE * NOISE;
-        for (int x = 0; x < widthPx; x += STEP) {
-            double to = phase.at(x + STEP + 0.5, y + 0.5);
-            int at = (int) (long) ((from - Math.floor(from)) * (1 << SHIFT));
-            int step = (int) Math.round((to - from) / STEP * (1 << SHIFT));
-            int move = (int) ((long) half * (2 * noise[row + x / STEP % NOISE] + 1 - NOISE * NOISE) / (NOISE * NOISE));
+        if (y % STEP == 0) {
+            spreadNoise(y / STEP % NOISE * NOISE);
+        }
+        phase.row(y + 0.5, 0.5, STEP, ends);
+        for (int k = 0, x = 0; x < widthPx; k++, x += STEP) {
+            double from = ends[k];
+            int at = (int) (long) ((from - Math.floor(from)) * (1 << SHIFT)) << WRAP ^ Integer.MIN_VALUE; // one line is 2^32, its middle 0
+            int step = (int) Math.floor((ends[k + 1] - from) / STEP * (1 << SHIFT) + 0.5) << WRAP;
             for (int i = 0; i < STEP; i++) {
-                int off = Math.abs(2 * (at & (1 << SHIFT) - 1) - (1 << SHIFT)); // 0 in the middle of the line
-                int moved = Math.abs(off + move);
-                thresholds[x + i] = codes[Math.min(moved, (2 << SHIFT) - moved - 1) >>> SHIFT - 12 & FINE - 1];
-                at += step;
+                fine[x + i] = at + i * step;
             }
-            from = to;
+        }
+        toDistance(fine, move, distance, widthPx);
+        for (int x = 0; x < widthPx; x++) {
+            thresholds[x] = codes[distance[x]];
+        }
+    }
+
+    /** Distance from the middle of the line, moved by the noise, folded back at both ends; in sign masks, since that is what compilers do many at a time. */
+    private static void toDistance(int[] fine, int[] move, int[] distance, int widthPx) {
+        for (int x = 0; x < widthPx; x++) {
+            int phase = fine[x];
+            int sign = phase >> 31;
+            int off = ((phase ^ sign) - sign >>> WRAP - 1) + move[x];
+            sign = off >> 31;
+            int moved = (off ^ sign) - sign;
+            int past = (2 << SHIFT) - 1 - moved - moved; // a doubling would not be done many at a time
+            distance[x] = moved + (past & past >> 31) >>> SHIFT - 12 & FINE - 1;
+        }
+    }
+
+    private void spreadNoise(int row) {
+        int half = (int) Math.round(perPx * (1 << SHIFT));
+        for (int x = 0; x < widthPx; x += STEP) {
+            Arrays.fill(move, x, x + STEP, (int) ((long) half * (2 * noise[row + x / STEP % NOISE] + 1 - NOISE * NOISE) / (NOISE * NOISE)));
         }
     }
 }

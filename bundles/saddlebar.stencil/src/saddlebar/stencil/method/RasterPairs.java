@@ -5,7 +5,7 @@ package saddlebar.stencil.method;
  * chains of sums, neither waiting for the other, are under way at once. The bits are those of {@link FloydSteinbergRows}.
  */
 final class RasterPairs {
-    private static final int SHIFT = RowDecider.SHIFT;
+    private static final int WRAP = FloydSteinbergRows.WRAP;
     private static final int HALF = RowDecider.ONE >> 1;
 
     private RasterPairs() {
@@ -47,7 +47,7 @@ final class RasterPairs {
             for (int x = x0; x < end; x++) {
                 int v = tone[gray[upper + x] & 255] + carry[x + 1] + next;
                 int bit = (HALF - 1 - v) >>> 31;
-                int e = v - (bit << SHIFT);
+                int e = v << WRAP >> WRAP;
                 next = 7 * e >> 4;
                 int five = 5 * e >> 4;
                 int one = e >> 4;
@@ -58,7 +58,7 @@ final class RasterPairs {
                 if (x >= 2) {
                     int w = tone[gray[lower + x - 2] & 255] + handed + lowerNext;
                     int lowerBit = (HALF - 1 - w) >>> 31;
-                    int f = w - (lowerBit << SHIFT);
+                    int f = w << WRAP >> WRAP;
                     lowerNext = 7 * f >> 4;
                     int lowerFive = 5 * f >> 4;
                     int lowerOne = f >> 4;
@@ -89,7 +89,7 @@ final class RasterPairs {
         for (int x = Math.max(0, widthPx - 2); x < widthPx; x++) {
             int w = tone[gray[lower + x] & 255] + (x == widthPx - 1 ? s.below : s.handed) + s.lowerNext;
             int bit = (HALF - 1 - w) >>> 31;
-            int f = w - (bit << SHIFT);
+            int f = w << WRAP >> WRAP;
             s.lowerNext = 7 * f >> 4;
             int five = 5 * f >> 4;
             int one = f >> 4;

@@ -2,6 +2,7 @@ package saddlebar.stencil.method;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 
 /**
  * Points on the unit square whose edges join, as evenly and as irregularly apart as a careful hand sets dots. Each new point is the one of several
@@ -28,21 +29,20 @@ final class ScatteredPoints {
         SplittableRandom random = new SplittableRandom(seed);
         double[] x = new double[count];
         double[] y = new double[count];
+        PointCells cells = new PointCells(x, y);
         for (int i = 0; i < count; i++) {
             double best = -1;
             for (int candidate = 0; candidate < CANDIDATES; candidate++) {
                 double cx = random.nextDouble();
                 double cy = random.nextDouble();
-                double nearest = 1;
-                for (int other = 0; other < i; other++) {
-                    nearest = Math.min(nearest, squared(x[other] - cx, y[other] - cy));
-                }
+                double nearest = cells.nearestSquared(cx, cy, 1);
                 if (nearest > best) {
                     best = nearest;
                     x[i] = cx;
                     y[i] = cy;
                 }
             }
+            cells.add(i);
         }
         ScatteredPoints points = new ScatteredPoints(x, y);
         for (int move = 0; move < MOVES; move++) {
@@ -53,15 +53,14 @@ final class ScatteredPoints {
 
     private void centre() {
         int grid = (int) Math.round(Math.sqrt(x.length)) * 8;
-        int[] of = new int[grid * grid];
-        nearest(grid, new float[grid * grid], of);
+        int[] of = nearest(grid).point();
         double[] sumX = new double[x.length];
         double[] sumY = new double[x.length];
         int[] count = new int[x.length];
         for (int i = 0; i < of.length; i++) {
             int point = of[i];
-            sumX[point] += around((i % grid + 0.5) / grid - x[point]);
-            sumY[point] += around((i / grid + 0.5) / grid - y[point]);
+            sumX[point] += PointCells.around((i % grid + 0.5) / grid - x[point]);
+            sumY[point] += PointCells.around((i / grid + 0.5) / grid - y[point]);
             count[point]++;
         }
         for (int point = 0; point < x.length; point++) {
@@ -76,59 +75,13 @@ final class ScatteredPoints {
         return value - Math.floor(value);
     }
 
-    private static double around(double difference) {
-        return difference - Math.rint(difference);
-    }
-
-    /** Squared distance on the torus. */
-    static double squared(double dx, double dy) {
-        double ax = around(dx);
-        double ay = around(dy);
-        return ax * ax + ay * ay;
-    }
-
     int size() {
         return x.length;
     }
 
     /** Distance to the nearest point and which it is, for the middles of a grid of {@code side} x {@code side} places. */
-    void nearest(int side, float[] distance, int[] point) {
-        int cells = Math.max(1, (int) Math.sqrt(x.length));
-        int[][] inCell = new int[cells * cells][0];
-        for (int i = 0; i < x.length; i++) {
-            int cell = Math.min(cells - 1, (int) (y[i] * cells)) * cells + Math.min(cells - 1, (int) (x[i] * cells));
-            inCell[cell] = Arrays.copyOf(inCell[cell], inCell[cell].length + 1);
-            inCell[cell][inCell[cell].length - 1] = i;
-        }
-        for (int py = 0, at = 0; py < side; py++) {
-            for (int px = 0; px < side; px++, at++) {
-                nearest((px + 0.5) / side, (py + 0.5) / side, cells, inCell, at, distance, point);
-            }
-        }
-    }
-
-    private void nearest(double px, double py, int cells, int[][] inCell, int at, float[] distance, int[] point) {
-        int column = (int) (px * cells);
-        int row = (int) (py * cells);
-        double best = 4;
-        for (int ring = 0; ring <= cells / 2 + 1; ring++) {
-            double reach = (ring - 1.0) / cells;
-            if (reach > 0 && reach * reach > best) {
-                break;
-            }
-            for (int dy = -ring; dy <= ring; dy++) {
-                for (int dx = -ring; dx <= ring; dx += Math.abs(dy) == ring ? 1 : Math.max(1, 2 * ring)) {
-                    for (int candidate : inCell[Math.floorMod(row + dy, cells) * cells + Math.floorMod(column + dx, cells)]) {
-                        double squared = squared(x[candidate] - px, y[candidate] - py);
-                        if (squared < best) {
-                            best = squared;
-                            point[at] = candidate;
-                        }
-                    }
-                }
-            }
-        }
-        distance[at] = (float) Math.sqrt(best);
+    NearestPoints nearest(int side) {
+        return NearestPoints.of(x, y, side);
     }
 
     /**
@@ -137,13 +90,10 @@ final class ScatteredPoints {
      */
     int[] order() {
         int n = x.length;
+        int[][] near = new int[n][];
+        double[][] bells = new double[n][];
         double[] energy = new double[n];
-        double scale = n / (2 * SIGMA * SIGMA * 4);
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < n; j++) {
-                energy[i] += bell(scale * squared(x[i] - x[j], y[i] - y[j]));
-            }
-        }
+        IntStream.range(0, n).parallel().forEach(i -> energy[i] = bells(i, near, bells));
         int[] rank = new int[n];
         Arrays.fill(rank, -1);
         for (int last = n - 1; last >= 0; last--) {
@@ -154,14 +104,32 @@ final class ScatteredPoints {
                 }
             }
             rank[tightest] = last;
-            for (int i = 0; i < n; i++) {
-                energy[i] -= bell(scale * squared(x[i] - x[tightest], y[i] - y[tightest]));
+            int[] others = near[tightest];
+            for (int i = 0; i < others.length; i++) {
+                energy[others[i]] -= bells[tightest][i];
             }
         }
         return rank;
     }
 
-    private static double bell(double exponent) {
-        return exponent > FAR ? 0 : StrictMath.exp(-exponent);
+    /** Finds the points near one, itself among them, and their bells; gives the sum. */
+    private double bells(int of, int[][] near, double[][] bells) {
+        int n = x.length;
+        double scale = n / (2 * SIGMA * SIGMA * 4);
+        int[] others = new int[n];
+        double[] values = new double[n];
+        int count = 0;
+        double sum = 0;
+        for (int j = 0; j < n; j++) {
+            double exponent = scale * PointCells.squared(x[of] - x[j], y[of] - y[j]);
+            if (exponent <= FAR) {
+                others[count] = j;
+                values[count] = StrictMath.exp(-exponent);
+                sum += values[count++];
+            }
+        }
+        near[of] = Arrays.copyOf(others, count);
+        bells[of] = Arrays.copyOf(values, count);
+        return sum;
     }
 }

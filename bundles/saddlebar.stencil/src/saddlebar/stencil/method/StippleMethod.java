@@ -26,8 +26,9 @@ import saddlebar.stencil.tone.ToneTable;
 public final class StippleMethod implements ScreeningMethod {
     private static final double SOFT_CELL_PX = 8;
 
-    /** The last tile, kept since it takes a while to make; a value that depends on nothing but its key. */
+    /** The last tile and the last spots, kept since they take a while to make; values that depend on nothing but the recipe. */
     private final AtomicReference<StippleTile> last = new AtomicReference<>();
+    private final AtomicReference<StippleTile.Spots> lastSpots = new AtomicReference<>();
 
     @Override
     public String key() {
@@ -69,7 +70,12 @@ public final class StippleMethod implements ScreeningMethod {
         if (kept != null && kept.isFor(recipe)) {
             return kept;
         }
-        StippleTile made = StippleTile.of(recipe);
+        StippleTile.Spots spots = lastSpots.get();
+        if (spots == null || !spots.areFor(recipe)) {
+            spots = StippleTile.spots(recipe);
+            lastSpots.set(spots);
+        }
+        StippleTile made = StippleTile.of(recipe, spots);
         last.set(made);
         return made;
     }

@@ -1,6 +1,5 @@
 package saddlebar.stencil.method;
 
-import java.util.Arrays;
 
 /**
  * Error diffusion to the next px, the one below it behind and the one below, in shares that go by tone, in ints: v = coverage + carried error; painted
@@ -37,9 +36,10 @@ final class TonalSpreadRows implements RowDecider {
 
     @Override
     public void decide(int[] coverage, long[] painted, int fromWord) {
-        Arrays.fill(painted, fromWord, fromWord + ((dots + 63) >> 6), 0);
         boolean leftwards = serpentine && (y & 1) == 1;
         int step = leftwards ? -1 : 1;
+        int lastOfWord = leftwards ? 0 : 63;
+        long packed = 0;
         int next = 0;
         int below = 0; // so far for the px under the one before
         int[] carry = carried;
@@ -57,7 +57,13 @@ final class TonalSpreadRows implements RowDecider {
             int back = (int) ((long) e * behind[level] >> SHARE_BITS);
             carry[x + 1 - step] = below + back;
             below = e - next - back;
-            painted[fromWord + (x >> 6)] |= (long) bit << 63 - (x & 63);
+            packed = packed << 1 | bit;
+            if ((x & 63) == lastOfWord) {
+                painted[fromWord + (x >> 6)] = leftwards ? Long.reverse(packed) : packed;
+            }
+        }
+        if (!leftwards && (dots & 63) != 0) {
+            painted[fromWord + (dots >> 6)] = packed << (-dots & 63);
         }
         carry[leftwards ? 1 : dots] = below;
         y++;

@@ -1,7 +1,5 @@
 package saddlebar.stencil.method;
 
-import java.util.Arrays;
-
 import saddlebar.stencil.DiffusionFilter;
 
 /**
@@ -9,132 +7,89 @@ import saddlebar.stencil.DiffusionFilter;
  * each tap takes weight * (e / divisor), the quotient cut towards 0, so that what comes together on a px never passes +-1/2 and nothing strays into
  * bare or solid. What the cut loses is below 2^-22 a px. Weights that point outside the picture are dropped.
  *
+ * <p>What goes to the next row and to the one after it is kept in one long a px, {@code first + (second << 32)}: one product adds to both.
+ *
  * <p>Sources: see {@link DiffusionFilter}.
  */
 final class WideSpreadRows implements RowDecider {
     private static final int HALF = ONE >> 1;
+    private static final int WRAP = FloydSteinbergRows.WRAP;
     private static final int MARGIN = 2;
+    /** e / d = e * ceil(2^35 / d) / 2^35, cut: exact for all errors, since d * ceil(2^35 / d) - 2^35 is less than 2^5. */
+    private static final int QUOTIENT_BITS = 35;
+    private static final long HALF_OF_LOW = 1L << 31;
 
     private final int dots;
     private final boolean serpentine;
-    private final boolean stucki;
-    /** Error left for this row, and so far for the next one; px x at x + 2. */
-    private int[] here;
-    private int[] below;
+    private final long reciprocal;
+    private final int next1;
+    private final int next2;
+    private final long below;
+    private final long beside;
+    private final long outer;
+    /** What the row before left, and what the one before it left; px x at x + {@link #MARGIN}. */
+    private long[] newer;
+    private long[] older;
     private int y;
 
     WideSpreadRows(int dots, DiffusionFilter filter, boolean serpentine) {
+        Spread spread = Spread.of(filter);
+        int[] weight = spread.weight(); // two to the right, five below from left to right, five below them
         this.dots = dots;
         this.serpentine = serpentine;
-        this.stucki = filter == DiffusionFilter.STUCKI;
-        this.here = new int[dots + 2 * MARGIN];
-        this.below = new int[dots + 2 * MARGIN];
+        this.reciprocal = ((1L << QUOTIENT_BITS) + spread.divisor() - 1) / spread.divisor();
+        this.next1 = weight[0];
+        this.next2 = weight[1];
+        this.below = pair(weight[4], weight[9]);
+        this.beside = pair(weight[3], weight[8]);
+        this.outer = pair(weight[2], weight[7]);
+        this.newer = new long[dots + 2 * MARGIN];
+        this.older = new long[dots + 2 * MARGIN];
+    }
+
+    private static long pair(int first, int second) {
+        return first + ((long) second << 32);
     }
 
     @Override
     public void decide(int[] coverage, long[] painted, int fromWord) {
-        Arrays.fill(painted, fromWord, fromWord + ((dots + 63) >> 6), 0);
         boolean leftwards = serpentine && (y & 1) == 1;
-        int[] nextBelow = here; // read before it is written, two px behind
-        if (stucki) {
-            stucki(coverage, painted, fromWord, leftwards, nextBelow);
-        } else {
-            jarvis(coverage, painted, fromWord, leftwards, nextBelow);
+        int step = leftwards ? -1 : 1;
+        int lastOfWord = leftwards ? 0 : 63;
+        long[] above = newer;
+        long[] here = older; // read before it is written, two px behind
+        int next = 0;
+        int afterNext = 0;
+        long a0 = 0; // for the px two back, the one before, the one below and the one after it, so far
+        long a1 = 0;
+        long a2 = 0;
+        long a3 = 0;
+        long packed = 0;
+        for (int i = 0, x = leftwards ? dots - 1 : 0; i < dots; i++, x += step) {
+            int at = x + MARGIN;
+            int v = coverage[x] + (int) above[at] + (int) (here[at] + HALF_OF_LOW >> 32) + next;
+            packed = packed << 1 | (HALF - 1 - v) >>> 31;
+            int e = v << WRAP >> WRAP;
+            int u = (int) (e * reciprocal >> QUOTIENT_BITS) - (e >> 31);
+            next = afterNext + u * next1;
+            afterNext = u * next2;
+            here[at - 2 * step] = a0 + u * outer;
+            a0 = a1 + u * beside;
+            a1 = a2 + u * below;
+            a2 = a3 + u * beside;
+            a3 = u * outer;
+            if ((x & 63) == lastOfWord) {
+                painted[fromWord + (x >> 6)] = leftwards ? Long.reverse(packed) : packed;
+            }
         }
-        here = below;
-        below = nextBelow;
-        Arrays.fill(here, 0, MARGIN, 0);
-        Arrays.fill(here, dots + MARGIN, dots + 2 * MARGIN, 0);
-        Arrays.fill(below, 0, MARGIN, 0);
-        Arrays.fill(below, dots + MARGIN, dots + 2 * MARGIN, 0);
+        if (!leftwards && (dots & 63) != 0) {
+            painted[fromWord + (dots >> 6)] = packed << (-dots & 63);
+        }
+        int last = (leftwards ? 0 : dots - 1) + MARGIN;
+        here[last - step] = a0;
+        here[last] = a1;
+        older = above;
+        newer = here;
         y++;
-    }
-
-    private void jarvis(int[] coverage, long[] painted, int fromWord, boolean leftwards, int[] two) {
-        int step = leftwards ? -1 : 1;
-        int[] carried = here;
-        int[] one = below;
-        int next = 0;
-        int afterNext = 0;
-        int a0 = 0; // one row down, two px back
-        int a1 = 0;
-        int a2 = 0;
-        int a3 = 0;
-        int b0 = 0; // two rows down
-        int b1 = 0;
-        int b2 = 0;
-        int b3 = 0;
-        for (int i = 0, x = leftwards ? dots - 1 : 0; i < dots; i++, x += step) {
-            int at = x + MARGIN;
-            int v = coverage[x] + carried[at] + next;
-            int bit = (HALF - 1 - v) >>> 31;
-            int u = (v - (bit << SHIFT)) / 48;
-            int three = 3 * u;
-            int five = 5 * u;
-            int seven = 7 * u;
-            next = afterNext + seven;
-            afterNext = five;
-            int back = at - 2 * step;
-            one[back] += a0 + three;
-            a0 = a1 + five;
-            a1 = a2 + seven;
-            a2 = a3 + five;
-            a3 = three;
-            two[back] = b0 + u;
-            b0 = b1 + three;
-            b1 = b2 + five;
-            b2 = b3 + three;
-            b3 = u;
-            painted[fromWord + (x >> 6)] |= (long) bit << 63 - (x & 63);
-        }
-        int last = (leftwards ? 0 : dots - 1) + MARGIN;
-        one[last - step] += a0;
-        one[last] += a1;
-        two[last - step] = b0;
-        two[last] = b1;
-    }
-
-    private void stucki(int[] coverage, long[] painted, int fromWord, boolean leftwards, int[] two) {
-        int step = leftwards ? -1 : 1;
-        int[] carried = here;
-        int[] one = below;
-        int next = 0;
-        int afterNext = 0;
-        int a0 = 0;
-        int a1 = 0;
-        int a2 = 0;
-        int a3 = 0;
-        int b0 = 0;
-        int b1 = 0;
-        int b2 = 0;
-        int b3 = 0;
-        for (int i = 0, x = leftwards ? dots - 1 : 0; i < dots; i++, x += step) {
-            int at = x + MARGIN;
-            int v = coverage[x] + carried[at] + next;
-            int bit = (HALF - 1 - v) >>> 31;
-            int u = (v - (bit << SHIFT)) / 42;
-            int twice = u << 1;
-            int four = u << 2;
-            int eight = u << 3;
-            next = afterNext + eight;
-            afterNext = four;
-            int back = at - 2 * step;
-            one[back] += a0 + twice;
-            a0 = a1 + four;
-            a1 = a2 + eight;
-            a2 = a3 + four;
-            a3 = twice;
-            two[back] = b0 + u;
-            b0 = b1 + twice;
-            b1 = b2 + four;
-            b2 = b3 + twice;
-            b3 = u;
-            painted[fromWord + (x >> 6)] |= (long) bit << 63 - (x & 63);
-        }
-        int last = (leftwards ? 0 : dots - 1) + MARGIN;
-        one[last - step] += a0;
-        one[last] += a1;
-        two[last - step] = b0;
-        two[last] = b1;
     }
 }

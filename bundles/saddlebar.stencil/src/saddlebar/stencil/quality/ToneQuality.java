@@ -33,8 +33,11 @@ public record ToneQuality(double toneError, double grain, double lowPower, doubl
     public static ToneQuality of(BitPicture bits, double asked, double dpi, double dotPx, Eye distance, int side) {
         Require.within("asked", asked, 0, 1);
         Require.within("dotPx", dotPx, 1, side);
-        Spectrum spectrum = Spectrum.of(bits, side);
         double painted = (double) bits.count() / bits.widthPx() / bits.heightPx();
+        return of(Spectrum.of(bits, side), painted, asked, dpi, dotPx, distance, side);
+    }
+
+    static ToneQuality of(Spectrum spectrum, double painted, double asked, double dpi, double dotPx, Eye distance, int side) {
         double half = Math.max(2.0 / side, Spectrum.principalFrequency(painted) / dotPx / 2);
         double[] radial = spectrum.radial();
         double most = Arrays.stream(radial).max().orElse(0);

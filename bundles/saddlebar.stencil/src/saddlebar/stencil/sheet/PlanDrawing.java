@@ -17,7 +17,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 import saddlebar.model.units.Units;
 
 /** Filled outlines and lines of text in mm, y down, in the order they are laid down; shown as px or on a page of a PDF. */
-final class PlanDrawing {
+public final class PlanDrawing {
     private record Filled(Path2D outline, Color colour) {
     }
 
@@ -29,20 +29,20 @@ final class PlanDrawing {
     private final SheetFont font;
     private final List<Object> items = new ArrayList<>();
 
-    PlanDrawing(SheetFont font) {
+    public PlanDrawing(SheetFont font) {
         this.font = font;
     }
 
-    void fill(Path2D outlineMm, Color colour) {
+    public void fill(Path2D outlineMm, Color colour) {
         items.add(new Filled(outlineMm, colour));
     }
 
-    void fill(RectMm box, Color colour) {
+    public void fill(RectMm box, Color colour) {
         fill(MarkShapes.box(box.xMm(), box.yMm(), box.widthMm(), box.heightMm()), colour);
     }
 
     /** The four sides of a box as lines that lie inside it. */
-    void frame(RectMm box, double strokeMm, Color colour) {
+    public void frame(RectMm box, double strokeMm, Color colour) {
         Path2D sides = MarkShapes.box(box.xMm(), box.yMm(), box.widthMm(), strokeMm);
         sides.append(MarkShapes.box(box.xMm(), box.bottomMm() - strokeMm, box.widthMm(), strokeMm), false);
         sides.append(MarkShapes.box(box.xMm(), box.yMm(), strokeMm, box.heightMm()), false);
@@ -50,12 +50,12 @@ final class PlanDrawing {
         fill(sides, colour);
     }
 
-    void text(String text, double xMm, double yMm, double emMm, Color colour) {
+    public void text(String text, double xMm, double yMm, double emMm, Color colour) {
         items.add(new Line(text, xMm, yMm, emMm, colour));
     }
 
     /** Text in lines no wider than this, broken at spaces; gives where the next base line would be. */
-    double paragraph(String text, double xMm, double yMm, double emMm, double mostMm, Color colour) throws IOException {
+    public double paragraph(String text, double xMm, double yMm, double emMm, double mostMm, Color colour) throws IOException {
         double lineMm = yMm;
         StringBuilder line = new StringBuilder();
         for (String word : text.split(" ")) {
@@ -75,7 +75,7 @@ final class PlanDrawing {
     }
 
     /** Draws on a picture whose top left is the origin. */
-    void drawOn(BufferedImage image, double dpi) throws IOException {
+    public void drawOn(BufferedImage image, double dpi) throws IOException {
         Graphics2D graphics = image.createGraphics();
         try {
             graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -96,7 +96,7 @@ final class PlanDrawing {
     }
 
     /** Draws on a page of a PDF; texts stay texts. */
-    void drawOn(PDPageContentStream page, PDFont pdfFont, double pageHeightMm) throws IOException {
+    public void drawOn(PDPageContentStream page, PDFont pdfFont, double pageHeightMm) throws IOException {
         for (Object item : items) {
             if (item instanceof Filled filled) {
                 page.setNonStrokingColor(filled.colour);

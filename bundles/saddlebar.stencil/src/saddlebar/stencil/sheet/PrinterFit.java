@@ -48,6 +48,19 @@ public record PrinterFit(double acrossScale, double downScale, double skew) {
         return new PrinterFit(acrossMm / wantedAcrossMm, height / wantedDownMm, moved / wantedDownMm);
     }
 
+    /**
+     * The same printer for a sheet that lies across, fed upright all the same. A lean of the one axis is a lean of the other the other way and a turn
+     * of the whole sheet, which moves nothing within it.
+     */
+    public PrinterFit turned() {
+        return new PrinterFit(downScale, acrossScale, -skew);
+    }
+
+    /** Whether sheets need no correction. */
+    public boolean isTrue() {
+        return equals(TRUE);
+    }
+
     /** Distance of the register marks along the top of a sheet, in the file. */
     public static double wantedAcrossMm(SheetPlan plan) {
         return plan.frame().headMm().widthMm() - SheetFrame.REGISTER_MM;

@@ -18,7 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * letter after the other by its advance, without kerning, joining or right-to-left order; a letter that the font lacks shows as its empty box.
  * For one thread.
  */
-final class SheetFont implements AutoCloseable {
+public final class SheetFont implements AutoCloseable {
     /** Height of a capital letter in em (OS/2 table of the font: 1409 of 2048). */
     static final double CAPITAL_EM = 1409 / 2048.0;
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
@@ -27,7 +27,7 @@ final class SheetFont implements AutoCloseable {
     private final double unitsPerEm;
     private final Map<Integer, Path2D> outlines = new HashMap<>();
 
-    SheetFont() throws IOException {
+    public SheetFont() throws IOException {
         try (InputStream in = open(); RandomAccessReadBuffer bytes = new RandomAccessReadBuffer(in)) {
             this.font = new TTFParser(true).parse(bytes);
             this.unitsPerEm = font.getUnitsPerEm();
@@ -43,7 +43,7 @@ final class SheetFont implements AutoCloseable {
         return in;
     }
 
-    double widthMm(String text, double emMm) throws IOException {
+    public double widthMm(String text, double emMm) throws IOException {
         double units = 0;
         for (int c : text.codePoints().toArray()) {
             units += font.getAdvanceWidth(glyph(c));
@@ -52,7 +52,7 @@ final class SheetFont implements AutoCloseable {
     }
 
     /** Outlines of a line of text, y down, with its base line at {@code yMm} and its left at {@code xMm}. */
-    Path2D outline(String text, double xMm, double yMm, double emMm) throws IOException {
+    public Path2D outline(String text, double xMm, double yMm, double emMm) throws IOException {
         Path2D line = new Path2D.Double(Path2D.WIND_NON_ZERO);
         double scale = emMm / unitsPerEm;
         double penMm = xMm;
@@ -65,7 +65,7 @@ final class SheetFont implements AutoCloseable {
     }
 
     /** The text, shortened by an ellipsis if it is wider than this. */
-    String fitted(String text, double emMm, double mostMm) throws IOException {
+    public String fitted(String text, double emMm, double mostMm) throws IOException {
         if (widthMm(text, emMm) <= mostMm) {
             return text;
         }
@@ -78,7 +78,7 @@ final class SheetFont implements AutoCloseable {
     }
 
     /** The text with letters that the font lacks replaced by a question mark, for writers that refuse them. */
-    String shown(String text) throws IOException {
+    public String shown(String text) throws IOException {
         StringBuilder shown = new StringBuilder(text.length());
         for (int c : text.codePoints().toArray()) {
             shown.appendCodePoint(glyph(c) == 0 ? '?' : c);

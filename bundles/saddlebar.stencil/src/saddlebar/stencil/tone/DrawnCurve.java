@@ -3,6 +3,8 @@ package saddlebar.stencil.tone;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.units.Units;
@@ -61,6 +63,39 @@ public final class DrawnCurve {
             }
         }
         return new DrawnCurve(List.copyOf(sorted));
+    }
+
+    /**
+     * From the words in which recipes keep it: points {@code wanted:screened} in shares, parted by blanks; no words, no curve.
+     *
+     * @throws Refusal if they cannot be read, or as {@link #through}
+     */
+    public static Optional<DrawnCurve> parse(String words) {
+        if (words == null || words.isBlank()) {
+            return Optional.empty();
+        }
+        List<Point> points = new ArrayList<>();
+        for (String word : words.strip().split("\\s+")) {
+            String[] pair = word.split(":", -1);
+            try {
+                if (pair.length != 2) {
+                    throw new NumberFormatException(word);
+                }
+                points.add(new Point(Double.parseDouble(pair[0]), Double.parseDouble(pair[1])));
+            } catch (NumberFormatException noPoint) {
+                throw new Refusal("curve", "'" + word + "' is no point of a curve", "write wanted:screened in shares, such as 0.5:0.38", noPoint);
+            }
+        }
+        return Optional.of(through(points));
+    }
+
+    /** The words that {@link #parse} reads, to 1/10000. */
+    public String words() {
+        return points.stream().map(point -> rounded(point.wanted()) + ":" + rounded(point.screened())).collect(Collectors.joining(" "));
+    }
+
+    private static String rounded(double share) {
+        return Units.plain(Math.rint(share * 10_000) / 10_000);
     }
 
     /** The way back of a calibration at so many even steps, to be edited. */

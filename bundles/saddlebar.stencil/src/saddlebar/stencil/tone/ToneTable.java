@@ -49,9 +49,19 @@ public final class ToneTable {
      * @param coding of the bands that will be screened
      */
     public static ToneTable of(GrayCoding coding, Stretch stretch, Optional<Calibration> calibration, EndLimits ends) {
+        return of(coding, stretch, Optional.empty(), calibration, ends);
+    }
+
+    /**
+     * The same with a curve drawn by hand: it says what is wanted for what was drawn, before the calibration says what to screen for it.
+     *
+     * @param curve drawn for the layer, if any
+     */
+    public static ToneTable of(GrayCoding coding, Stretch stretch, Optional<DrawnCurve> curve, Optional<Calibration> calibration, EndLimits ends) {
         double[] coverage = new double[256];
         for (int code = 0; code < 255; code++) {
-            double wanted = stretch.coverage(Darkness.of(code, coding));
+            double drawn = stretch.coverage(Darkness.of(code, coding));
+            double wanted = curve.isPresent() ? curve.get().toScreen(drawn) : drawn;
             coverage[code] = ends.held(calibration.isPresent() ? calibration.get().toScreen(wanted) : wanted);
         }
         return of(coverage);

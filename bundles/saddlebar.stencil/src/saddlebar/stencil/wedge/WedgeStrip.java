@@ -29,10 +29,10 @@ public final class WedgeStrip {
             for (int step = 0; step < layout.steps().size(); step++) {
                 double coverage = layout.steps().get(step);
                 RectMm patch = layout.patch(step);
-                put(bits, FlatTone.bits(method, recipe, coverage, patchPx, patchPx), Units.pxOfMm(patch.xMm(), dpi), Units.pxOfMm(patch.yMm(), dpi));
+                bits.put(FlatTone.bits(method, recipe, coverage, patchPx, patchPx), Units.pxOfMm(patch.xMm(), dpi), Units.pxOfMm(patch.yMm(), dpi));
                 RectMm figures = layout.figures(step);
                 BitPicture words = letters.bits(Units.plain(Math.round(coverage * 1000) / 10.0), FIGURE_EM_MM, figures.widthMm(), figures.heightMm(), dpi);
-                put(bits, words, Units.pxOfMm(figures.xMm(), dpi), Units.pxOfMm(figures.yMm(), dpi));
+                bits.put(words, Units.pxOfMm(figures.xMm(), dpi), Units.pxOfMm(figures.yMm(), dpi));
             }
         }
         return bits;
@@ -44,16 +44,6 @@ public final class WedgeStrip {
         for (int y = Units.pxOfMm(box.yMm(), dpi); y < bottom; y++) {
             for (int x = Units.pxOfMm(box.xMm(), dpi); x < right; x++) {
                 bits.set(x, y, true);
-            }
-        }
-    }
-
-    private static void put(BitPicture bits, BitPicture part, int left, int top) {
-        for (int y = 0; y < part.heightPx(); y++) {
-            for (int x = 0; x < part.widthPx(); x++) {
-                if (part.get(x, y)) {
-                    bits.set(left + x, top + y, true);
-                }
             }
         }
     }

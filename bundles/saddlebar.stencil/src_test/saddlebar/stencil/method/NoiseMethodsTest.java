@@ -26,20 +26,20 @@ class NoiseMethodsTest {
 
     @Test
     void theShippedArrayIsWhatItsMakerMakes() {
-        assertArrayEquals(VoidAndCluster.ranks(BlueNoiseMethod.SIDE, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseMethod.ranks(64));
+        assertArrayEquals(VoidAndCluster.ranks(BlueNoiseMethod.SIDE, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseRanks.of(64));
     }
 
     /** Takes some seconds, so only where {@code -Dsaddlebar.slow=true} asks for it. */
     @Test
     @EnabledIfSystemProperty(named = "saddlebar.slow", matches = "true")
     void theLargeShippedArrayIsWhatItsMakerMakes() {
-        assertArrayEquals(VoidAndCluster.ranks(128, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseMethod.ranks(128));
+        assertArrayEquals(VoidAndCluster.ranks(128, BlueNoiseMethod.SIGMA_DOTS, BlueNoiseMethod.SEED), BlueNoiseRanks.of(128));
     }
 
     @ParameterizedTest
     @ValueSource(ints = {64, 128})
     void ranksAreAPermutation(int side) {
-        int[] ranks = BlueNoiseMethod.ranks(side);
+        int[] ranks = BlueNoiseRanks.of(side);
         Arrays.sort(ranks);
         assertArrayEquals(IntStream.range(0, side * side).toArray(), ranks);
     }

@@ -2,7 +2,6 @@ package saddlebar.trace.suspect;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,7 +22,7 @@ import saddlebar.trace.statistics.TwoByTwo;
  * (Mantel-Haenszel), so that a day is not accused for the mix that was used on it. Levels that always came together stand as one suspect.
  *
  * <p>Counts show what goes together, not what causes what; and no more is said of a person than of a screen.
- * Cost: O(levels x units / 64) for the first round, the same for each suspect found.
+ * Cost: O(units x factors) for the first round, O(units) for each pair that is looked at again.
  *
  * @param falseShare share of innocent ones allowed in the list, above 0 to 0.5; 0.05 by default
  * @param fewest     exposed units below which a level is shown but not tested, at least 1; 3 by default
@@ -46,10 +45,10 @@ public record SuspectSearch(double falseShare, int fewest) {
     public Findings among(List<WorkUnit> work) {
         int bad = (int) work.stream().filter(WorkUnit::bad).count();
         Exposures exposures = new Exposures(work);
-        Map<Suspect, BitSet> sets = new HashMap<>();
+        Map<Suspect, UnitSet> sets = new HashMap<>();
         List<Suspect> tested = new ArrayList<>();
         List<Suspect> few = new ArrayList<>();
-        for (Map.Entry<BitSet, List<Level>> group : exposures.groups().entrySet()) {
+        for (Map.Entry<UnitSet, List<Level>> group : exposures.groups().entrySet()) {
             Suspect suspect = first(group.getValue(), exposures, group.getKey());
             (suspect.standing() == Standing.TOO_FEW ? few : tested).add(suspect);
             sets.put(suspect, group.getKey());
@@ -68,14 +67,14 @@ public record SuspectSearch(double falseShare, int fewest) {
         return new Findings(work.size(), bad, all, measures, Cautions.of(work.size(), bad, all));
     }
 
-    private Suspect first(List<Level> levels, Exposures exposures, BitSet exposed) {
+    private Suspect first(List<Level> levels, Exposures exposures, UnitSet exposed) {
         TwoByTwo table = exposures.table(exposed);
         boolean enough = table.exposed() >= fewest && table.total() - table.exposed() >= fewest;
         return new Suspect(levels, table, enough ? FisherExact.moreThanChance(table) : 1, 1, enough ? Standing.CLEAR : Standing.TOO_FEW,
                 Optional.empty(), List.of());
     }
 
-    private List<Suspect> stand(List<Suspect> sorted, Map<Suspect, BitSet> sets, Exposures exposures) {
+    private List<Suspect> stand(List<Suspect> sorted, Map<Suspect, UnitSet> sets, Exposures exposures) {
         List<Suspect> guilty = new ArrayList<>(sorted.stream().filter(s -> s.adjusted() <= falseShare).toList());
         List<Suspect> done = new ArrayList<>();
         List<Suspect> held = new ArrayList<>();
@@ -92,11 +91,11 @@ public record SuspectSearch(double falseShare, int fewest) {
     }
 
     /** The clearest, unless another one takes all its guilt away and keeps its own. */
-    private int leader(List<Suspect> guilty, Map<Suspect, BitSet> sets, Exposures exposures) {
+    private int leader(List<Suspect> guilty, Map<Suspect, UnitSet> sets, Exposures exposures) {
         int lead = 0;
         for (int other = 1; other < guilty.size(); other++) {
-            BitSet leads = sets.get(guilty.get(lead));
-            BitSet others = sets.get(guilty.get(other));
+            UnitSet leads = sets.get(guilty.get(lead));
+            UnitSet others = sets.get(guilty.get(other));
             StratifiedOdds leadWithin = StratifiedOdds.of(exposures.strata(leads, List.of(others)));
             StratifiedOdds otherWithin = StratifiedOdds.of(exposures.strata(others, List.of(leads)));
             if (leadWithin.informative() > 0 && !grave(leadWithin, falseShare) && grave(otherWithin, falseShare)) {
@@ -111,12 +110,12 @@ public record SuspectSearch(double falseShare, int fewest) {
     }
 
     /** Of those left, the one that is clearest with the held ones fixed; when none is left that way, the clearest of all. */
-    private Suspect next(List<Suspect> guilty, List<Suspect> held, Map<Suspect, BitSet> sets, Exposures exposures, int tested) {
+    private Suspect next(List<Suspect> guilty, List<Suspect> held, Map<Suspect, UnitSet> sets, Exposures exposures, int tested) {
         double most = falseShare * (held.size() + 1) / tested; // as the step-up rule asks of the next in the list
-        List<BitSet> fixed = held.stream().map(sets::get).toList();
+        int[] cells = exposures.cells(held.stream().map(sets::get).toList());
         List<Level> by = held.stream().flatMap(s -> s.levels().stream()).toList();
         int best = -1;
-        List<StratifiedOdds> within = guilty.stream().map(s -> StratifiedOdds.of(exposures.strata(sets.get(s), fixed))).toList();
+        List<StratifiedOdds> within = guilty.stream().map(s -> StratifiedOdds.of(exposures.strata(sets.get(s), cells, 1 << held.size()))).toList();
         for (int i = 0; i < guilty.size(); i++) {
             if (grave(within.get(i), most) && (best < 0 || within.get(i).p() < within.get(best).p())) {
                 best = i;

@@ -6,11 +6,12 @@ import org.eclipse.ui.IPageLayout;
 import saddlebar.ui.Ids;
 
 /** What every bench has: the Commission tree at the left, properties, problems and progress below. */
-final class Benches {
+public final class Benches {
     private Benches() {
     }
 
-    static void common(IPageLayout layout) {
+    /** For perspectives of other bundles too; the editor area is shown. */
+    public static void common(IPageLayout layout) {
         layout.setEditorAreaVisible(true);
         layout.addView(Ids.TREE_VIEW, IPageLayout.LEFT, 0.24f, layout.getEditorArea());
         IFolderLayout below = layout.createFolder("below", IPageLayout.BOTTOM, 0.76f, layout.getEditorArea());

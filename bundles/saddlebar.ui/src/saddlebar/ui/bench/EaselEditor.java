@@ -41,14 +41,14 @@ import saddlebar.ui.desk.FileDrop;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.desk.SaveableParts;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.EaselScene;
+import saddlebar.production.light.EaselScene;
 import saddlebar.ui.make.MonitorWork;
-import saddlebar.ui.problems.PlacedMend;
 import saddlebar.ui.problems.ProblemBoard;
 import saddlebar.ui.properties.PropertiesPage;
-import saddlebar.ui.scene.SceneReader;
-import saddlebar.ui.scene.WindowSketch;
-import saddlebar.ui.scene.WindowSketcher;
+import saddlebar.production.light.PlacedMend;
+import saddlebar.production.light.SceneReader;
+import saddlebar.production.light.WindowSketch;
+import saddlebar.production.light.WindowSketcher;
 import saddlebar.ui.tree.StateBoard;
 
 /** The Easel with one window on it. */
@@ -108,6 +108,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
     @Override
     public void createPartControl(Composite parent) {
         easel = new EaselCanvas(parent);
+        ours().ifPresent(commission -> easel.setColours(commission.colours()));
         applyPreferences();
         easel.whenChosen(piece -> selection.chosenOnEasel(piece));
         easel.addListener(SWT.Skin, event -> applyPreferences());
@@ -170,7 +171,7 @@ public final class EaselEditor extends EditorPart implements ISaveablesSource {
         if (easel != null && !easel.isDisposed()) {
             easel.setScreenDpi(StudioPreferences.screenDpi());
             easel.setRuler(StudioPreferences.ruler());
-            easel.setLook(easel.look().withSurroundRgb(StudioPreferences.surroundRgb(easel)));
+            easel.setLook(easel.look().withSurroundRgb(StudioPreferences.surroundRgb(easel)).withLight(StudioPreferences.light()));
         }
     }
 

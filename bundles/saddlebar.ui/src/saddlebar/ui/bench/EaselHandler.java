@@ -14,7 +14,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import saddlebar.ui.Messages;
 import saddlebar.ui.easel.EaselCanvas;
 import saddlebar.ui.easel.PieceWalk.Way;
-import saddlebar.ui.easel.ScenePiece;
+import saddlebar.production.light.ScenePiece;
 import saddlebar.ui.easel.Viewport;
 
 /** Looks at the Easel another way; which way, {@code plugin.xml} says after the colon of the class name. */

@@ -18,7 +18,7 @@ import saddlebar.model.commission.Piece;
 import saddlebar.model.commission.Window;
 import saddlebar.model.problem.Problem;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.ScenePiece;
+import saddlebar.production.light.ScenePiece;
 import saddlebar.ui.problems.PlacedProblem;
 
 /** The Easel's side of the one selection: a piece chosen here is shown everywhere, a piece or problem chosen anywhere is shown here. */

@@ -10,8 +10,8 @@ import saddlebar.ui.Lengths;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.ScenePiece;
+import saddlebar.production.light.GlassLook;
+import saddlebar.production.light.ScenePiece;
 
 /** The status line under the Easel: scale, the place under the pointer, the chosen piece. */
 final class EaselStatus {

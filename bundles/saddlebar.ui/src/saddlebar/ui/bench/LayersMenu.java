@@ -15,8 +15,8 @@ import org.eclipse.ui.actions.CompoundContributionItem;
 
 import saddlebar.ui.Messages;
 import saddlebar.ui.easel.EaselCanvas;
-import saddlebar.ui.easel.EaselScene;
-import saddlebar.ui.easel.SceneLayer;
+import saddlebar.production.light.EaselScene;
+import saddlebar.production.light.SceneLayer;
 
 /** The layers and colourways of the window on the Easel, as check items of the View menu. */
 public final class LayersMenu extends CompoundContributionItem {

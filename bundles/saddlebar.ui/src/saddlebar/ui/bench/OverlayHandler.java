@@ -16,7 +16,7 @@ import org.eclipse.ui.handlers.HandlerUtil;
 import org.eclipse.ui.menus.UIElement;
 
 import saddlebar.ui.StudioPreferences;
-import saddlebar.ui.easel.EaselLook.Overlay;
+import saddlebar.production.light.EaselLook.Overlay;
 
 /** Lays something over the glass or takes it off; what, {@code plugin.xml} says after the colon. {@code RULERS} holds for all Easels. */
 public final class OverlayHandler extends AbstractHandler implements IExecutableExtension, IElementUpdater {

@@ -28,16 +28,18 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.ui.Ids;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
-import saddlebar.ui.easel.EaselLook;
-import saddlebar.ui.easel.EaselLook.Overlay;
-import saddlebar.ui.easel.EaselPainter;
-import saddlebar.ui.easel.EaselScene;
+import saddlebar.production.light.EaselLook;
+import saddlebar.production.light.EaselLook.Overlay;
+import saddlebar.production.light.EaselPainter;
+import saddlebar.production.light.EaselScene;
 import saddlebar.ui.easel.ScreenPicture;
 import saddlebar.ui.easel.Viewport;
 import saddlebar.ui.make.MonitorWork;
-import saddlebar.ui.scene.ArtworkShelf;
-import saddlebar.ui.scene.SceneReader;
-import saddlebar.ui.scene.WindowSketch;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.ColourShelf;
+import saddlebar.production.light.LightLook;
+import saddlebar.production.light.SceneReader;
+import saddlebar.production.light.WindowSketch;
 
 /** One window on the wall: painted small by a quiet job, kept as one image that goes with the widget. */
 final class WallPicture extends Canvas {
@@ -102,15 +104,15 @@ final class WallPicture extends Canvas {
     }
 
     /** Paints the window anew, away from the screen's thread. */
-    void paint(ArtworkShelf shelf, WindowSketch sketch, int colourway) {
+    void paint(ArtworkShelf shelf, ColourShelf colours, WindowSketch sketch, int colourway, LightLook light) {
         cancel();
         int zoom = getMonitor().getZoom();
-        EaselLook look = new EaselLook(colourway, Set.of(Overlay.METAL), Set.of(), StudioPreferences.surroundRgb(this));
+        EaselLook look = new EaselLook(colourway, Set.of(Overlay.METAL), Set.of(), StudioPreferences.surroundRgb(this), light);
         job = new Job(NLS.bind(Messages.Wall_job, sketch.name())) {
             @Override
             protected IStatus run(IProgressMonitor monitor) {
                 try {
-                    paintSmall(shelf, sketch, look, zoom, monitor);
+                    paintSmall(shelf, colours, sketch, look, zoom, monitor);
                     return Status.OK_STATUS;
                 } catch (CancellationException e) {
                     return Status.CANCEL_STATUS;
@@ -125,7 +127,8 @@ final class WallPicture extends Canvas {
         job.schedule();
     }
 
-    private void paintSmall(ArtworkShelf shelf, WindowSketch sketch, EaselLook look, int zoom, IProgressMonitor monitor) throws IOException {
+    private void paintSmall(ArtworkShelf shelf, ColourShelf colours, WindowSketch sketch, EaselLook look, int zoom, IProgressMonitor monitor)
+            throws IOException {
         MonitorWork work = new MonitorWork(SubMonitor.convert(monitor, (int) Math.max(1, SceneReader.units(sketch))));
         EaselScene scene = new SceneReader(shelf).read(sketch, work);
         if (scene.isEmpty()) {
@@ -134,7 +137,7 @@ final class WallPicture extends Canvas {
         int width = WIDTH_PT * zoom / 100;
         int height = HEIGHT_PT * zoom / 100;
         Viewport view = Viewport.fitting(scene.bounds(), width, height, FREE_PT * zoom / 100);
-        BufferedImage small = new EaselPainter(scene, look).paintGlass(view.leftMm(), view.topMm(), view.ptPerMm(), width, height, work);
+        BufferedImage small = new EaselPainter(scene, look, colours).paintGlass(view.leftMm(), view.topMm(), view.ptPerMm(), width, height, work);
         ScreenPicture picture = ScreenPicture.of(small, zoom);
         try {
             display.asyncExec(() -> take(picture));

@@ -23,8 +23,8 @@ import saddlebar.ui.desk.CommissionDesk;
 import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.FileDrop;
 import saddlebar.ui.desk.OpenCommission;
-import saddlebar.ui.scene.WindowSketch;
-import saddlebar.ui.scene.WindowSketcher;
+import saddlebar.production.light.WindowSketch;
+import saddlebar.production.light.WindowSketcher;
 import saddlebar.ui.tree.NodeWords;
 import saddlebar.ui.tree.StateBoard;
 import saddlebar.ui.tree.WindowNode;
@@ -156,7 +156,7 @@ public final class WallView extends ViewPart {
                 WindowSketch sketch = new WindowSketcher(commission.path(), commission.commission()).sketch(window.get());
                 if (!sketch.equals(sketches.put(name, sketch))) {
                     int colourway = window.get().getChosen() == null ? 0 : Math.max(0, window.get().getColourways().indexOf(window.get().getChosen()));
-                    picture.paint(commission.shelf(), sketch, colourway);
+                    picture.paint(commission.shelf(), commission.colours(), sketch, colourway, StudioPreferences.light());
                 }
             }
         } catch (Refusal e) {

@@ -3,6 +3,9 @@ package saddlebar.ui.desk;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +18,7 @@ import org.eclipse.ui.IWorkbenchWindow;
 import org.eclipse.ui.PartInitException;
 
 import saddlebar.model.problem.Refusal;
+import saddlebar.model.store.UnsavedWork;
 import saddlebar.ui.Ids;
 import saddlebar.ui.Messages;
 import saddlebar.ui.StudioPreferences;
@@ -77,9 +81,18 @@ public final class CommissionOpening {
         try {
             OpenCommission opened = desk.open(folder.toAbsolutePath());
             recent.opened(opened.path());
+            Optional<UnsavedWork> unsaved = opened.unsavedWork();
+            if (unsaved.isPresent()) {
+                if (!settled(opened, unsaved.get())) {
+                    desk.close();
+                    return false;
+                }
+                opened = desk.commission().orElseThrow();
+            }
+            OpenCommission shown = opened;
             opened.readOnlyBecause().ifPresent(why -> MessageDialog.openInformation(window.getShell(), Messages.Open_readOnlyTitle,
-                    NLS.bind(Messages.Open_readOnly, opened.title(), why)));
-            showFirst(opened);
+                    NLS.bind(Messages.Open_readOnly, shown.title(), why)));
+            showFirst(shown);
             return true;
         } catch (Refusal e) {
             recent.forget(folder.toAbsolutePath().normalize());
@@ -88,6 +101,20 @@ public final class CommissionOpening {
             MessageDialog.openError(window.getShell(), Messages.Open_failedTitle, NLS.bind(Messages.Open_failed, folder, e.getMessage()));
         }
         return false;
+    }
+
+    /** Asks what becomes of work that was not saved; false: the commission is not to be opened. */
+    private boolean settled(OpenCommission opened, UnsavedWork work) throws IOException {
+        String when = DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT).withZone(ZoneId.systemDefault()).format(work.at());
+        int answer = MessageDialog.open(MessageDialog.QUESTION, window.getShell(), Messages.Unsaved_title,
+                NLS.bind(Messages.Unsaved_question, opened.title(), when), 0, Messages.Unsaved_takeUp, Messages.Unsaved_throwAway, Messages.Unsaved_notOpen);
+        if (answer == 0) {
+            opened.folder().takeUp(work);
+            desk.reopen();
+        } else if (answer == 1) {
+            opened.folder().forgetUnsaved();
+        }
+        return answer == 0 || answer == 1;
     }
 
     /** Puts the commission away and shows the welcome. */

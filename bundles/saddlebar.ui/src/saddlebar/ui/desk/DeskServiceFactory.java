@@ -23,6 +23,8 @@ public final class DeskServiceFactory extends AbstractServiceFactory {
             return new StateBoard(locator.getService(CommissionDesk.class), locator.getService(IWorkbench.class).getDisplay());
         }
         IWorkbench workbench = locator.getService(IWorkbench.class);
-        return new CommissionDesk(workbench.getOperationSupport().getOperationHistory());
+        CommissionDesk desk = new CommissionDesk(workbench.getOperationSupport().getOperationHistory());
+        desk.addListener(new LayingAside(workbench.getDisplay()));
+        return desk;
     }
 }

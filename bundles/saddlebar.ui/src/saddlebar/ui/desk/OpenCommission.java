@@ -15,7 +15,9 @@ import saddlebar.model.commission.Window;
 import saddlebar.model.problem.LockedException;
 import saddlebar.model.store.Access;
 import saddlebar.model.store.CommissionFolder;
-import saddlebar.ui.scene.ArtworkShelf;
+import saddlebar.model.store.UnsavedWork;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.ColourShelf;
 
 /** A commission that lies open on the desk. Windows are loaded when they are first asked for. */
 public final class OpenCommission {
@@ -23,6 +25,7 @@ public final class OpenCommission {
     private final Optional<String> readOnlyBecause;
     private final Edits edits;
     private final ArtworkShelf shelf;
+    private final ColourShelf colours = new ColourShelf();
 
     private OpenCommission(CommissionFolder folder, Optional<String> readOnlyBecause, IOperationHistory history) {
         this.folder = folder;
@@ -70,6 +73,11 @@ public final class OpenCommission {
         return shelf;
     }
 
+    /** The spectra of its glasses and paints. */
+    public ColourShelf colours() {
+        return colours;
+    }
+
     /** Why nothing can be changed, if so. */
     public Optional<String> readOnlyBecause() {
         return readOnlyBecause;
@@ -108,9 +116,21 @@ public final class OpenCommission {
         edits.saved();
     }
 
+    /** What a session that died had not saved. */
+    Optional<UnsavedWork> unsavedWork() throws IOException {
+        return isReadOnly() ? Optional.empty() : folder.unsavedWork();
+    }
+
     void close() throws IOException {
+        boolean givenUp = isDirty();
         edits.forget();
         shelf.close();
-        folder.close();
+        try {
+            if (givenUp && !isReadOnly()) {
+                folder.forgetUnsaved();
+            }
+        } finally {
+            folder.close();
+        }
     }
 }

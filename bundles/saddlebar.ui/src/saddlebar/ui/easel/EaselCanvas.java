@@ -1,5 +1,11 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.RectMm;
+import saddlebar.production.light.ScenePiece;
+import saddlebar.production.light.ColourShelf;
+import saddlebar.production.light.EaselScene;
+import saddlebar.production.light.EaselPainter;
+import saddlebar.production.light.EaselLook;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
@@ -50,6 +56,7 @@ public final class EaselCanvas extends Canvas {
 
     private Optional<EaselScene> scene = Optional.empty();
     private EaselLook look = EaselLook.withSurround(0x808080);
+    private ColourShelf colours = new ColourShelf();
     private EaselPainter painter;
     private Viewport view = new Viewport(0, 0, 1, 1, 1);
     private boolean fitted = true;
@@ -151,6 +158,11 @@ public final class EaselCanvas extends Canvas {
     public void say(String words) {
         message = Objects.requireNonNull(words, "words");
         redraw();
+    }
+
+    /** Shares the colours that others have reckoned already. */
+    public void setColours(ColourShelf shared) {
+        colours = Objects.requireNonNull(shared, "shared");
     }
 
     public EaselLook look() {
@@ -314,7 +326,7 @@ public final class EaselCanvas extends Canvas {
 
     private void newEdition() {
         edition = edition + 1;
-        painter = scene.map(shown -> new EaselPainter(shown, look)).orElse(null);
+        painter = scene.map(shown -> new EaselPainter(shown, look, colours)).orElse(null);
         if (painter == null || scene.get().isEmpty()) {
             dropBackdrop();
             return;

@@ -1,5 +1,6 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.ScenePiece;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;

@@ -1,5 +1,7 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.ScenePiece;
+import saddlebar.production.light.EaselScene;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.RectMm;
+import saddlebar.production.light.ScenePiece;
 import java.util.Optional;
 
 import org.eclipse.swt.SWT;

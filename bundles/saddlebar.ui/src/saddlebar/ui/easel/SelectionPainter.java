@@ -1,5 +1,7 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.ScenePiece;
+import saddlebar.production.light.ScreenLight;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.graphics.GC;
 import org.eclipse.swt.graphics.Path;
@@ -56,7 +58,7 @@ final class SelectionPainter {
 
     void words(GC gc, Rectangle area, String words, int onRgb) {
         if (!words.isEmpty()) {
-            gc.setForeground(ScreenColours.of(Srgb.luminance(onRgb) > 0.18 ? DARK_RGB : LIGHT_RGB));
+            gc.setForeground(ScreenColours.of(ScreenLight.luminance(onRgb) > 0.18 ? DARK_RGB : LIGHT_RGB));
             var size = gc.textExtent(words, SWT.DRAW_DELIMITER);
             gc.drawText(words, area.x + Math.max(8, (area.width - size.x) / 2), area.y + Math.max(8, (area.height - size.y) / 2),
                     SWT.DRAW_TRANSPARENT | SWT.DRAW_DELIMITER);

@@ -1,5 +1,7 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.StateHatch;
+import saddlebar.production.light.EaselScene;
 import java.util.EnumMap;
 import java.util.Map;
 

@@ -1,5 +1,6 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.RectMm;
 import saddlebar.model.units.Require;
 import saddlebar.model.units.Units;
 

@@ -1,6 +1,5 @@
 /**
- * The Easel: a window as it looks with light behind it. {@link saddlebar.ui.easel.EaselScene} is what lies on it, plain data;
- * {@link saddlebar.ui.easel.Viewport} the arithmetic of zooming and panning; {@link saddlebar.ui.easel.EaselPainter} makes pictures of both in
- * memory, on any thread; {@link saddlebar.ui.easel.EaselCanvas} is the only class that knows a screen.
+ * The Easel on the screen: {@link saddlebar.ui.easel.Viewport} is the arithmetic of zooming and panning, {@link saddlebar.ui.easel.EaselCanvas} the only
+ * class that knows a screen. What lies on it and how it looks in the light is {@link saddlebar.production.light}'s.
  */
 package saddlebar.ui.easel;

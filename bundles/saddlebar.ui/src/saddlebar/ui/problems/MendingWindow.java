@@ -18,6 +18,7 @@ import saddlebar.model.commission.Panel;
 import saddlebar.model.problem.Refusal;
 import saddlebar.production.facts.CommissionFacts.PlacedPanel;
 import saddlebar.production.facts.FactsReader;
+import saddlebar.production.light.PlacedMend;
 import saddlebar.production.make.MakeBook;
 import saddlebar.production.make.Making;
 import saddlebar.production.make.PanelPieces;

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 
 import saddlebar.cartoon.CutlineProblems;
 import saddlebar.model.problem.Problem;
+import saddlebar.production.light.PlacedMend;
 
 /** Where all problems of the open commission hang, by who found them: each Easel, production. On the screen's thread. */
 public final class ProblemBoard {
@@ -49,7 +50,7 @@ public final class ProblemBoard {
 
     /** The nearest proposal that answers a problem. */
     public Optional<PlacedMend> mend(PlacedProblem problem) {
-        return mends().stream().filter(mend -> mend.answers(problem))
+        return mends().stream().filter(mend -> mend.answers(problem.windowName(), problem.problem()))
                 .min(Comparator.comparingDouble(mend -> mend.distance(problem.problem().at().orElseThrow())));
     }
 

@@ -18,6 +18,7 @@ import org.eclipse.ui.PlatformUI;
 import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.problem.Severity;
+import saddlebar.production.light.PlacedMend;
 import saddlebar.ui.Columns;
 import saddlebar.ui.Messages;
 import saddlebar.ui.desk.CommissionDesk;

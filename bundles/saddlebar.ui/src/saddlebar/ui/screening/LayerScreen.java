@@ -24,7 +24,7 @@ import saddlebar.stencil.process.Face;
 import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.process.TonerSide;
 import saddlebar.ui.desk.OpenCommission;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /** What belongs to a layer when it becomes dots: its artwork, its frame and mesh, which side its toner lies on. On the model's thread. */
 public final class LayerScreen {

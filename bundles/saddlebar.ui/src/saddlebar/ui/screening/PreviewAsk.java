@@ -4,7 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 
 import saddlebar.stencil.ScreeningRecipe;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /**
  * What a preview of dots is made from: plain values, taken from the model on the thread that owns it.

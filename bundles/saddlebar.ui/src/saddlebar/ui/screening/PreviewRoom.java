@@ -17,8 +17,8 @@ import saddlebar.stencil.process.StencilProcesses;
 import saddlebar.stencil.tone.GrayHistogram;
 import saddlebar.stencil.tone.ToneTable;
 import saddlebar.ui.dots.StencilBits;
-import saddlebar.ui.scene.ArtworkShelf;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /**
  * Screens a small part of a layer as its recipe now says. The grays it needs are kept, so that a change of the recipe costs no look into the drawing.
@@ -52,6 +52,8 @@ public final class PreviewRoom {
     public record Preview(StencilBits bits, PreviewAsk.PlaceMm place, double leftMm, double topMm) {
     }
 
+    /** Kept, since they keep what takes a while to make. */
+    private final ScreeningMethods methods = ScreeningMethods.ownMethods();
     private Optional<PartKey> partKey = Optional.empty();
     private Grays part;
     private Optional<WholeKey> wholeKey = Optional.empty();
@@ -85,7 +87,7 @@ public final class PreviewRoom {
     }
 
     private long[] screen(PreviewAsk ask, ToneTable tone, Work work) {
-        Screener screener = ScreeningMethods.ownMethods().method(ask.screening().method()).start(ask.screening(), tone, SIDE_PX, SIDE_PX);
+        Screener screener = methods.method(ask.screening().method()).start(ask.screening(), tone, SIDE_PX, SIDE_PX);
         long[] paint = new long[((SIDE_PX + 63) >> 6) * SIDE_PX];
         screener.screen(part.codes, SIDE_PX, paint);
         work.checkpoint();

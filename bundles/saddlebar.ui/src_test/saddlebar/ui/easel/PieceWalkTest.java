@@ -1,5 +1,11 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.Metal;
+import saddlebar.production.light.RectMm;
+import saddlebar.production.light.ScenePiece;
+import saddlebar.production.light.GlassLook;
+import saddlebar.production.light.EaselScene;
+import saddlebar.production.light.Contour;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

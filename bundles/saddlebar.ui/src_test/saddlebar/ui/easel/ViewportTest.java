@@ -1,5 +1,6 @@
 package saddlebar.ui.easel;
 
+import saddlebar.production.light.RectMm;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;

@@ -22,8 +22,8 @@ import saddlebar.model.work.Work;
 import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.stencil.tone.EndLimits;
 import saddlebar.ui.dots.StencilBits;
-import saddlebar.ui.scene.ArtworkShelf;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
+import saddlebar.production.light.ArtworkShelf;
+import saddlebar.production.light.WindowSketch.ArtPlace;
 
 class PreviewRoomTest {
     /** White above, code value 128 below, in a page of 60 x 60 mm. */

@@ -17,6 +17,7 @@ import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EDataTypeUniqueEList;
 import org.eclipse.emf.ecore.util.EObjectContainmentWithInverseEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 import org.eclipse.emf.ecore.util.InternalEList;
@@ -44,6 +45,10 @@ import saddlebar.model.commission.RoleAssignment;
  *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getHeightMm <em>Height Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getScale <em>Scale</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getRoles <em>Roles</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getPage <em>Page</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#isRolesConfirmed <em>Roles Confirmed</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getGlassLayers <em>Glass Layers</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ArtworkReferenceImpl#getUnusedLayers <em>Unused Layers</em>}</li>
  * </ul>
  *
  * @generated
@@ -218,6 +223,66 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 	 * @ordered
 	 */
 	protected EList<RoleAssignment> roles;
+
+	/**
+	 * The default value of the '{@link #getPage() <em>Page</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPage()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int PAGE_EDEFAULT = 1;
+
+	/**
+	 * The cached value of the '{@link #getPage() <em>Page</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPage()
+	 * @generated
+	 * @ordered
+	 */
+	protected int page = PAGE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #isRolesConfirmed() <em>Roles Confirmed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isRolesConfirmed()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final boolean ROLES_CONFIRMED_EDEFAULT = false;
+
+	/**
+	 * The cached value of the '{@link #isRolesConfirmed() <em>Roles Confirmed</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #isRolesConfirmed()
+	 * @generated
+	 * @ordered
+	 */
+	protected boolean rolesConfirmed = ROLES_CONFIRMED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getGlassLayers() <em>Glass Layers</em>}' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getGlassLayers()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<String> glassLayers;
+
+	/**
+	 * The cached value of the '{@link #getUnusedLayers() <em>Unused Layers</em>}' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getUnusedLayers()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<String> unusedLayers;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -483,6 +548,78 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public int getPage() {
+		return page;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPage(int newPage) {
+		int oldPage = page;
+		page = newPage;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.ARTWORK_REFERENCE__PAGE, oldPage, page));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public boolean isRolesConfirmed() {
+		return rolesConfirmed;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setRolesConfirmed(boolean newRolesConfirmed) {
+		boolean oldRolesConfirmed = rolesConfirmed;
+		rolesConfirmed = newRolesConfirmed;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.ARTWORK_REFERENCE__ROLES_CONFIRMED, oldRolesConfirmed, rolesConfirmed));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<String> getGlassLayers() {
+		if (glassLayers == null) {
+			glassLayers = new EDataTypeUniqueEList<String>(String.class, this, CommissionPackage.ARTWORK_REFERENCE__GLASS_LAYERS);
+		}
+		return glassLayers;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<String> getUnusedLayers() {
+		if (unusedLayers == null) {
+			unusedLayers = new EDataTypeUniqueEList<String>(String.class, this, CommissionPackage.ARTWORK_REFERENCE__UNUSED_LAYERS);
+		}
+		return unusedLayers;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -555,6 +692,14 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 				return getScale();
 			case CommissionPackage.ARTWORK_REFERENCE__ROLES:
 				return getRoles();
+			case CommissionPackage.ARTWORK_REFERENCE__PAGE:
+				return getPage();
+			case CommissionPackage.ARTWORK_REFERENCE__ROLES_CONFIRMED:
+				return isRolesConfirmed();
+			case CommissionPackage.ARTWORK_REFERENCE__GLASS_LAYERS:
+				return getGlassLayers();
+			case CommissionPackage.ARTWORK_REFERENCE__UNUSED_LAYERS:
+				return getUnusedLayers();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -599,6 +744,20 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 				getRoles().clear();
 				getRoles().addAll((Collection<? extends RoleAssignment>)newValue);
 				return;
+			case CommissionPackage.ARTWORK_REFERENCE__PAGE:
+				setPage((Integer)newValue);
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__ROLES_CONFIRMED:
+				setRolesConfirmed((Boolean)newValue);
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__GLASS_LAYERS:
+				getGlassLayers().clear();
+				getGlassLayers().addAll((Collection<? extends String>)newValue);
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__UNUSED_LAYERS:
+				getUnusedLayers().clear();
+				getUnusedLayers().addAll((Collection<? extends String>)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -641,6 +800,18 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 			case CommissionPackage.ARTWORK_REFERENCE__ROLES:
 				getRoles().clear();
 				return;
+			case CommissionPackage.ARTWORK_REFERENCE__PAGE:
+				setPage(PAGE_EDEFAULT);
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__ROLES_CONFIRMED:
+				setRolesConfirmed(ROLES_CONFIRMED_EDEFAULT);
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__GLASS_LAYERS:
+				getGlassLayers().clear();
+				return;
+			case CommissionPackage.ARTWORK_REFERENCE__UNUSED_LAYERS:
+				getUnusedLayers().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -673,6 +844,14 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 				return scale != SCALE_EDEFAULT;
 			case CommissionPackage.ARTWORK_REFERENCE__ROLES:
 				return roles != null && !roles.isEmpty();
+			case CommissionPackage.ARTWORK_REFERENCE__PAGE:
+				return page != PAGE_EDEFAULT;
+			case CommissionPackage.ARTWORK_REFERENCE__ROLES_CONFIRMED:
+				return rolesConfirmed != ROLES_CONFIRMED_EDEFAULT;
+			case CommissionPackage.ARTWORK_REFERENCE__GLASS_LAYERS:
+				return glassLayers != null && !glassLayers.isEmpty();
+			case CommissionPackage.ARTWORK_REFERENCE__UNUSED_LAYERS:
+				return unusedLayers != null && !unusedLayers.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -703,6 +882,14 @@ public class ArtworkReferenceImpl extends IdentifiedImpl implements ArtworkRefer
 		result.append(heightMm);
 		result.append(", scale: ");
 		result.append(scale);
+		result.append(", page: ");
+		result.append(page);
+		result.append(", rolesConfirmed: ");
+		result.append(rolesConfirmed);
+		result.append(", glassLayers: ");
+		result.append(glassLayers);
+		result.append(", unusedLayers: ");
+		result.append(unusedLayers);
 		result.append(')');
 		return result.toString();
 	}

@@ -33,6 +33,7 @@ import saddlebar.model.commission.Studio;
  *   <li>{@link saddlebar.model.commission.impl.BarStockImpl#isRound <em>Round</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.BarStockImpl#getPricePerM <em>Price Per M</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.BarStockImpl#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.BarStockImpl#getSoldLengthMm <em>Sold Length Mm</em>}</li>
  * </ul>
  *
  * @generated
@@ -137,6 +138,26 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 	 * @ordered
 	 */
 	protected String source = SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSoldLengthMm() <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SOLD_LENGTH_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSoldLengthMm() <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double soldLengthMm = SOLD_LENGTH_MM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -321,6 +342,29 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 	 * @generated
 	 */
 	@Override
+	public Double getSoldLengthMm() {
+		return soldLengthMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoldLengthMm(Double newSoldLengthMm) {
+		Double oldSoldLengthMm = soldLengthMm;
+		soldLengthMm = newSoldLengthMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.BAR_STOCK__SOLD_LENGTH_MM, oldSoldLengthMm, soldLengthMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.BAR_STOCK__STUDIO:
@@ -379,6 +423,8 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 				return getPricePerM();
 			case CommissionPackage.BAR_STOCK__SOURCE:
 				return getSource();
+			case CommissionPackage.BAR_STOCK__SOLD_LENGTH_MM:
+				return getSoldLengthMm();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -408,6 +454,9 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 				return;
 			case CommissionPackage.BAR_STOCK__SOURCE:
 				setSource((String)newValue);
+				return;
+			case CommissionPackage.BAR_STOCK__SOLD_LENGTH_MM:
+				setSoldLengthMm((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -439,6 +488,9 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 			case CommissionPackage.BAR_STOCK__SOURCE:
 				setSource(SOURCE_EDEFAULT);
 				return;
+			case CommissionPackage.BAR_STOCK__SOLD_LENGTH_MM:
+				setSoldLengthMm(SOLD_LENGTH_MM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -463,6 +515,8 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 				return PRICE_PER_M_EDEFAULT == null ? pricePerM != null : !PRICE_PER_M_EDEFAULT.equals(pricePerM);
 			case CommissionPackage.BAR_STOCK__SOURCE:
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
+			case CommissionPackage.BAR_STOCK__SOLD_LENGTH_MM:
+				return SOLD_LENGTH_MM_EDEFAULT == null ? soldLengthMm != null : !SOLD_LENGTH_MM_EDEFAULT.equals(soldLengthMm);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -487,6 +541,8 @@ public class BarStockImpl extends NamedImpl implements BarStock {
 		result.append(pricePerM);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", soldLengthMm: ");
+		result.append(soldLengthMm);
 		result.append(')');
 		return result.toString();
 	}

@@ -107,8 +107,6 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.ARTWORK_REFERENCE: return createArtworkReference();
 			case CommissionPackage.ROLE_ASSIGNMENT: return createRoleAssignment();
 			case CommissionPackage.PIECE: return createPiece();
-			case CommissionPackage.ACCEPTED_MEND: return createAcceptedMend();
-			case CommissionPackage.JOIN_RULE: return createJoinRule();
 			case CommissionPackage.DESIGN_LAYER: return createDesignLayer();
 			case CommissionPackage.STENCIL_RECIPE: return createStencilRecipe();
 			case CommissionPackage.STENCIL: return createStencil();
@@ -135,6 +133,11 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 			case CommissionPackage.STOCK_MOVE: return createStockMove();
 			case CommissionPackage.APPROVED: return createApproved();
 			case CommissionPackage.OTHER_RECORD: return createOtherRecord();
+			case CommissionPackage.STOCK_SHEET: return createStockSheet();
+			case CommissionPackage.GLASS_FLAW: return createGlassFlaw();
+			case CommissionPackage.MENDED_PLACE: return createMendedPlace();
+			case CommissionPackage.ACCEPTED_MEND: return createAcceptedMend();
+			case CommissionPackage.JOIN_RULE: return createJoinRule();
 			default:
 				throw new IllegalArgumentException("The class '" + eClass.getName() + "' is not a valid classifier");
 		}
@@ -180,6 +183,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return createQuoteStateFromString(eDataType, initialValue);
 			case CommissionPackage.DISPOSITION:
 				return createDispositionFromString(eDataType, initialValue);
+			case CommissionPackage.MEND_KIND:
+				return createMendKindFromString(eDataType, initialValue);
 			case CommissionPackage.MOMENT:
 				return createMomentFromString(eDataType, initialValue);
 			case CommissionPackage.DAY:
@@ -231,6 +236,8 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 				return convertQuoteStateToString(eDataType, instanceValue);
 			case CommissionPackage.DISPOSITION:
 				return convertDispositionToString(eDataType, instanceValue);
+			case CommissionPackage.MEND_KIND:
+				return convertMendKindToString(eDataType, instanceValue);
 			case CommissionPackage.MOMENT:
 				return convertMomentToString(eDataType, instanceValue);
 			case CommissionPackage.DAY:
@@ -350,6 +357,28 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	public GlassStock createGlassStock() {
 		GlassStockImpl glassStock = new GlassStockImpl();
 		return glassStock;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public StockSheet createStockSheet() {
+		StockSheetImpl stockSheet = new StockSheetImpl();
+		return stockSheet;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public GlassFlaw createGlassFlaw() {
+		GlassFlawImpl glassFlaw = new GlassFlawImpl();
+		return glassFlaw;
 	}
 
 	/**
@@ -746,6 +775,17 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	public StencilRecipe createStencilRecipe() {
 		StencilRecipeImpl stencilRecipe = new StencilRecipeImpl();
 		return stencilRecipe;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public MendedPlace createMendedPlace() {
+		MendedPlaceImpl mendedPlace = new MendedPlaceImpl();
+		return mendedPlace;
 	}
 
 	/**
@@ -1288,6 +1328,26 @@ public class CommissionFactoryImpl extends EFactoryImpl implements CommissionFac
 	 * @generated
 	 */
 	public String convertEndRuleToString(EDataType eDataType, Object instanceValue) {
+		return instanceValue == null ? null : instanceValue.toString();
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public MendKind createMendKindFromString(EDataType eDataType, String initialValue) {
+		MendKind result = MendKind.get(initialValue);
+		if (result == null) throw new IllegalArgumentException("The value '" + initialValue + "' is not a valid enumerator of '" + eDataType.getName() + "'");
+		return result;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public String convertMendKindToString(EDataType eDataType, Object instanceValue) {
 		return instanceValue == null ? null : instanceValue.toString();
 	}
 

@@ -42,6 +42,7 @@ import saddlebar.model.commission.FiringSchedule;
 import saddlebar.model.commission.FiringSegment;
 import saddlebar.model.commission.Fixing;
 import saddlebar.model.commission.GlassChoice;
+import saddlebar.model.commission.GlassFlaw;
 import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.Glazing;
 import saddlebar.model.commission.Identified;
@@ -56,6 +57,8 @@ import saddlebar.model.commission.MakingRecord;
 import saddlebar.model.commission.MakingState;
 import saddlebar.model.commission.Medium;
 import saddlebar.model.commission.MediumBase;
+import saddlebar.model.commission.MendKind;
+import saddlebar.model.commission.MendedPlace;
 import saddlebar.model.commission.Mesh;
 import saddlebar.model.commission.Milestone;
 import saddlebar.model.commission.MirrorRule;
@@ -101,6 +104,7 @@ import saddlebar.model.commission.StencilMade;
 import saddlebar.model.commission.StencilPiece;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.StockMove;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 import saddlebar.model.commission.ToneCalibration;
@@ -430,20 +434,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
-	private EClass acceptedMendEClass = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	private EClass joinRuleEClass = null;
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
 	private EClass designLayerEClass = null;
 
 	/**
@@ -452,6 +442,27 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EClass stencilRecipeEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass mendedPlaceEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass acceptedMendEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass joinRuleEClass = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -633,6 +644,20 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	private EClass stockSheetEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EClass glassFlawEClass = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	private EEnum unitSystemEEnum = null;
 
 	/**
@@ -725,6 +750,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	private EEnum endRuleEEnum = null;
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	private EEnum mendKindEEnum = null;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -1139,6 +1171,56 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getStudio_Commissions() {
 		return (EReference)studioEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Address() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Contact() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_MarkFile() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Accent() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStudio_Terms() {
+		return (EAttribute)studioEClass.getEStructuralFeatures().get(26);
 	}
 
 	/**
@@ -1587,6 +1669,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPaint_Transmittance() {
+		return (EAttribute)paintEClass.getEStructuralFeatures().get(17);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPaintLot() {
 		return paintLotEClass;
 	}
@@ -1857,7 +1949,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
-	public EAttribute getGlassStock_NarrowMm() {
+	public EAttribute getGlassStock_ViscosityA() {
 		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(15);
 	}
 
@@ -1867,7 +1959,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
-	public EAttribute getGlassStock_NeedleDeg() {
+	public EAttribute getGlassStock_ViscosityBK() {
 		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(16);
 	}
 
@@ -1877,7 +1969,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
-	public EAttribute getGlassStock_InsideCurve() {
+	public EAttribute getGlassStock_ViscosityT0C() {
 		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(17);
 	}
 
@@ -1887,8 +1979,78 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
-	public EAttribute getGlassStock_InsideRadiusMm() {
+	public EAttribute getGlassStock_ExpansionPerMillionK() {
 		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(18);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_MeasuredMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_Transmittance() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassStock_Sheets() {
+		return (EReference)glassStockEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NarrowMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_NeedleDeg() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideCurve() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassStock_InsideRadiusMm() {
+		return (EAttribute)glassStockEClass.getEStructuralFeatures().get(25);
 	}
 
 	/**
@@ -1989,6 +2151,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getJoinStock_Source() {
 		return (EAttribute)joinStockEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinStock_SoldLengthMm() {
+		return (EAttribute)joinStockEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -2137,6 +2309,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getBarStock_SoldLengthMm() {
+		return (EAttribute)barStockEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getKiln() {
 		return kilnEClass;
 	}
@@ -2239,6 +2421,56 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getKiln_Source() {
 		return (EAttribute)kilnEClass.getEStructuralFeatures().get(9);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ChamberJPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_LiningJPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ToLiningWPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_ToRoomWPerK() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getKiln_LearntFirings() {
+		return (EAttribute)kilnEClass.getEStructuralFeatures().get(14);
 	}
 
 	/**
@@ -2507,6 +2739,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getPriceItem_From() {
+		return (EAttribute)priceItemEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPriceItem_Currency() {
+		return (EAttribute)priceItemEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getPrinter() {
 		return printerEClass;
 	}
@@ -2569,6 +2821,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getPrinter_Source() {
 		return (EAttribute)printerEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_Skew() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_Measured() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_BandPeriodsMm() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getPrinter_SolidTransmittance() {
+		return (EAttribute)printerEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -2749,6 +3041,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getToneCalibration_Points() {
 		return (EReference)toneCalibrationEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getToneCalibration_SupersededBy() {
+		return (EReference)toneCalibrationEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getToneCalibration_YuleNielsen() {
+		return (EAttribute)toneCalibrationEClass.getEStructuralFeatures().get(12);
 	}
 
 	/**
@@ -3237,6 +3549,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getSite_DistanceKm() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getSite_Trips() {
+		return (EAttribute)siteEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getMilestone() {
 		return milestoneEClass;
 	}
@@ -3269,6 +3601,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getMilestone_Done() {
 		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMilestone_WorkShare() {
+		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMilestone_PayShare() {
+		return (EAttribute)milestoneEClass.getEStructuralFeatures().get(4);
 	}
 
 	/**
@@ -3359,6 +3711,26 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getQuote_Lines() {
 		return (EReference)quoteEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getQuote_Changes() {
+		return (EAttribute)quoteEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getQuote_Reason() {
+		return (EAttribute)quoteEClass.getEStructuralFeatures().get(9);
 	}
 
 	/**
@@ -4417,6 +4789,46 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EAttribute getArtworkReference_Page() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(10);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_RolesConfirmed() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(11);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_GlassLayers() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(12);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getArtworkReference_UnusedLayers() {
+		return (EAttribute)artworkReferenceEClass.getEStructuralFeatures().get(13);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EClass getRoleAssignment() {
 		return roleAssignmentEClass;
 	}
@@ -4689,146 +5101,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EReference getPiece_Became() {
 		return (EReference)pieceEClass.getEStructuralFeatures().get(22);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EClass getAcceptedMend() {
-		return acceptedMendEClass;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getAcceptedMend_Panel() {
-		return (EReference)acceptedMendEClass.getEStructuralFeatures().get(0);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getAcceptedMend_Key() {
-		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(1);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getAcceptedMend_Words() {
-		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(2);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getAcceptedMend_XMm() {
-		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(3);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getAcceptedMend_YMm() {
-		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(4);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EClass getJoinRule() {
-		return joinRuleEClass;
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getJoinRule_Panel() {
-		return (EReference)joinRuleEClass.getEStructuralFeatures().get(0);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getJoinRule_ArtLayer() {
-		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(1);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getJoinRule_First() {
-		return (EReference)joinRuleEClass.getEStructuralFeatures().get(2);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getJoinRule_Second() {
-		return (EReference)joinRuleEClass.getEStructuralFeatures().get(3);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getJoinRule_Join() {
-		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(4);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EReference getJoinRule_JoinStock() {
-		return (EReference)joinRuleEClass.getEStructuralFeatures().get(5);
-	}
-
-	/**
-	 * <!-- begin-user-doc -->
-	 * <!-- end-user-doc -->
-	 * @generated
-	 */
-	@Override
-	public EAttribute getJoinRule_GapMm() {
-		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -5219,6 +5491,286 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	@Override
 	public EAttribute getStencilRecipe_BridgeMm() {
 		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(19);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Course() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(20);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_CourseLayer() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(21);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_NoiseSide() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(22);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Clump() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(23);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Supercell() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(24);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_Curve() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(25);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStencilRecipe_TrapMm() {
+		return (EAttribute)stencilRecipeEClass.getEStructuralFeatures().get(26);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStencilRecipe_Mends() {
+		return (EReference)stencilRecipeEClass.getEStructuralFeatures().get(27);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getMendedPlace() {
+		return mendedPlaceEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getMendedPlace_Recipe() {
+		return (EReference)mendedPlaceEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_Kind() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_XMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_YMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getMendedPlace_WidthMm() {
+		return (EAttribute)mendedPlaceEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getAcceptedMend() {
+		return acceptedMendEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getAcceptedMend_Panel() {
+		return (EReference)acceptedMendEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Key() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_Words() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_XMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getAcceptedMend_YMm() {
+		return (EAttribute)acceptedMendEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getJoinRule() {
+		return joinRuleEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Panel() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_ArtLayer() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_First() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_Second() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_Join() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getJoinRule_JoinStock() {
+		return (EReference)joinRuleEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getJoinRule_GapMm() {
+		return (EAttribute)joinRuleEClass.getEStructuralFeatures().get(6);
 	}
 
 	/**
@@ -7097,6 +7649,146 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EClass getStockSheet() {
+		return stockSheetEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Glass() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_WidthMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_HeightMm() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Outline() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(3);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_GrainDeg() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(4);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_Offcut() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(5);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_CutFrom() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(6);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getStockSheet_UsedUp() {
+		return (EAttribute)stockSheetEClass.getEStructuralFeatures().get(7);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getStockSheet_Flaws() {
+		return (EReference)stockSheetEClass.getEStructuralFeatures().get(8);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EClass getGlassFlaw() {
+		return glassFlawEClass;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EReference getGlassFlaw_Sheet() {
+		return (EReference)glassFlawEClass.getEStructuralFeatures().get(0);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Kind() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(1);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EAttribute getGlassFlaw_Outline() {
+		return (EAttribute)glassFlawEClass.getEStructuralFeatures().get(2);
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getUnitSystem() {
 		return unitSystemEEnum;
 	}
@@ -7237,6 +7929,16 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 	 * @generated
 	 */
 	@Override
+	public EEnum getMendKind() {
+		return mendKindEEnum;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public EEnum getQuoteState() {
 		return quoteStateEEnum;
 	}
@@ -7345,6 +8047,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(studioEClass, STUDIO__PEOPLE);
 		createEReference(studioEClass, STUDIO__SUPPLIERS);
 		createEReference(studioEClass, STUDIO__COMMISSIONS);
+		createEAttribute(studioEClass, STUDIO__ADDRESS);
+		createEAttribute(studioEClass, STUDIO__CONTACT);
+		createEAttribute(studioEClass, STUDIO__MARK_FILE);
+		createEAttribute(studioEClass, STUDIO__ACCENT);
+		createEAttribute(studioEClass, STUDIO__TERMS);
 
 		joinedCommissionEClass = createEClass(JOINED_COMMISSION);
 		createEReference(joinedCommissionEClass, JOINED_COMMISSION__STUDIO);
@@ -7394,6 +8101,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(paintEClass, PAINT__MEDIUM);
 		createEReference(paintEClass, PAINT__SUPPLIER);
 		createEReference(paintEClass, PAINT__LOTS);
+		createEAttribute(paintEClass, PAINT__TRANSMITTANCE);
 
 		paintLotEClass = createEClass(PAINT_LOT);
 		createEReference(paintLotEClass, PAINT_LOT__PAINT);
@@ -7424,6 +8132,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(glassStockEClass, GLASS_STOCK__PRICE_PER_M2);
 		createEAttribute(glassStockEClass, GLASS_STOCK__SOURCE);
 		createEReference(glassStockEClass, GLASS_STOCK__SUPPLIER);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_A);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_BK);
+		createEAttribute(glassStockEClass, GLASS_STOCK__VISCOSITY_T0C);
+		createEAttribute(glassStockEClass, GLASS_STOCK__EXPANSION_PER_MILLION_K);
+		createEAttribute(glassStockEClass, GLASS_STOCK__MEASURED_MM);
+		createEAttribute(glassStockEClass, GLASS_STOCK__TRANSMITTANCE);
+		createEReference(glassStockEClass, GLASS_STOCK__SHEETS);
 		createEAttribute(glassStockEClass, GLASS_STOCK__NARROW_MM);
 		createEAttribute(glassStockEClass, GLASS_STOCK__NEEDLE_DEG);
 		createEAttribute(glassStockEClass, GLASS_STOCK__INSIDE_CURVE);
@@ -7439,6 +8154,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(joinStockEClass, JOIN_STOCK__MASS_GPER_M);
 		createEAttribute(joinStockEClass, JOIN_STOCK__PRICE_PER_M);
 		createEAttribute(joinStockEClass, JOIN_STOCK__SOURCE);
+		createEAttribute(joinStockEClass, JOIN_STOCK__SOLD_LENGTH_MM);
 
 		solderStockEClass = createEClass(SOLDER_STOCK);
 		createEReference(solderStockEClass, SOLDER_STOCK__STUDIO);
@@ -7455,6 +8171,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(barStockEClass, BAR_STOCK__ROUND);
 		createEAttribute(barStockEClass, BAR_STOCK__PRICE_PER_M);
 		createEAttribute(barStockEClass, BAR_STOCK__SOURCE);
+		createEAttribute(barStockEClass, BAR_STOCK__SOLD_LENGTH_MM);
 
 		kilnEClass = createEClass(KILN);
 		createEReference(kilnEClass, KILN__STUDIO);
@@ -7467,6 +8184,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(kilnEClass, KILN__POWER_KW);
 		createEAttribute(kilnEClass, KILN__OFFSET_K);
 		createEAttribute(kilnEClass, KILN__SOURCE);
+		createEAttribute(kilnEClass, KILN__CHAMBER_JPER_K);
+		createEAttribute(kilnEClass, KILN__LINING_JPER_K);
+		createEAttribute(kilnEClass, KILN__TO_LINING_WPER_K);
+		createEAttribute(kilnEClass, KILN__TO_ROOM_WPER_K);
+		createEAttribute(kilnEClass, KILN__LEARNT_FIRINGS);
 
 		firingScheduleEClass = createEClass(FIRING_SCHEDULE);
 		createEReference(firingScheduleEClass, FIRING_SCHEDULE__STUDIO);
@@ -7497,6 +8219,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(priceItemEClass, PRICE_ITEM__KEY);
 		createEAttribute(priceItemEClass, PRICE_ITEM__UNIT);
 		createEAttribute(priceItemEClass, PRICE_ITEM__PRICE);
+		createEAttribute(priceItemEClass, PRICE_ITEM__FROM);
+		createEAttribute(priceItemEClass, PRICE_ITEM__CURRENCY);
 
 		printerEClass = createEClass(PRINTER);
 		createEReference(printerEClass, PRINTER__STUDIO);
@@ -7505,6 +8229,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(printerEClass, PRINTER__SCALE_X);
 		createEAttribute(printerEClass, PRINTER__SCALE_Y);
 		createEAttribute(printerEClass, PRINTER__SOURCE);
+		createEAttribute(printerEClass, PRINTER__SKEW);
+		createEAttribute(printerEClass, PRINTER__MEASURED);
+		createEAttribute(printerEClass, PRINTER__BAND_PERIODS_MM);
+		createEAttribute(printerEClass, PRINTER__SOLID_TRANSMITTANCE);
 
 		sheetStockEClass = createEClass(SHEET_STOCK);
 		createEReference(sheetStockEClass, SHEET_STOCK__STUDIO);
@@ -7525,6 +8253,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__MEASURED);
 		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__READINGS_FILE);
 		createEReference(toneCalibrationEClass, TONE_CALIBRATION__POINTS);
+		createEReference(toneCalibrationEClass, TONE_CALIBRATION__SUPERSEDED_BY);
+		createEAttribute(toneCalibrationEClass, TONE_CALIBRATION__YULE_NIELSEN);
 
 		tonePointEClass = createEClass(TONE_POINT);
 		createEReference(tonePointEClass, TONE_POINT__CALIBRATION);
@@ -7580,11 +8310,15 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEReference(siteEClass, SITE__COMMISSION);
 		createEAttribute(siteEClass, SITE__ADDRESS);
 		createEAttribute(siteEClass, SITE__ACCESS);
+		createEAttribute(siteEClass, SITE__DISTANCE_KM);
+		createEAttribute(siteEClass, SITE__TRIPS);
 
 		milestoneEClass = createEClass(MILESTONE);
 		createEReference(milestoneEClass, MILESTONE__COMMISSION);
 		createEAttribute(milestoneEClass, MILESTONE__DUE);
 		createEAttribute(milestoneEClass, MILESTONE__DONE);
+		createEAttribute(milestoneEClass, MILESTONE__WORK_SHARE);
+		createEAttribute(milestoneEClass, MILESTONE__PAY_SHARE);
 
 		quoteEClass = createEClass(QUOTE);
 		createEReference(quoteEClass, QUOTE__COMMISSION);
@@ -7595,6 +8329,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(quoteEClass, QUOTE__CURRENCY);
 		createEAttribute(quoteEClass, QUOTE__TOTAL);
 		createEReference(quoteEClass, QUOTE__LINES);
+		createEAttribute(quoteEClass, QUOTE__CHANGES);
+		createEAttribute(quoteEClass, QUOTE__REASON);
 
 		quoteLineEClass = createEClass(QUOTE_LINE);
 		createEReference(quoteLineEClass, QUOTE_LINE__QUOTE);
@@ -7710,6 +8446,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__HEIGHT_MM);
 		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__SCALE);
 		createEReference(artworkReferenceEClass, ARTWORK_REFERENCE__ROLES);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__PAGE);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__ROLES_CONFIRMED);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__GLASS_LAYERS);
+		createEAttribute(artworkReferenceEClass, ARTWORK_REFERENCE__UNUSED_LAYERS);
 
 		roleAssignmentEClass = createEClass(ROLE_ASSIGNMENT);
 		createEReference(roleAssignmentEClass, ROLE_ASSIGNMENT__ARTWORK);
@@ -7740,22 +8480,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(pieceEClass, PIECE__NUMBERED_BY_HAND);
 		createEReference(pieceEClass, PIECE__CAME_FROM);
 		createEReference(pieceEClass, PIECE__BECAME);
-
-		acceptedMendEClass = createEClass(ACCEPTED_MEND);
-		createEReference(acceptedMendEClass, ACCEPTED_MEND__PANEL);
-		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__KEY);
-		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__WORDS);
-		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__XMM);
-		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__YMM);
-
-		joinRuleEClass = createEClass(JOIN_RULE);
-		createEReference(joinRuleEClass, JOIN_RULE__PANEL);
-		createEAttribute(joinRuleEClass, JOIN_RULE__ART_LAYER);
-		createEReference(joinRuleEClass, JOIN_RULE__FIRST);
-		createEReference(joinRuleEClass, JOIN_RULE__SECOND);
-		createEAttribute(joinRuleEClass, JOIN_RULE__JOIN);
-		createEReference(joinRuleEClass, JOIN_RULE__JOIN_STOCK);
-		createEAttribute(joinRuleEClass, JOIN_RULE__GAP_MM);
 
 		designLayerEClass = createEClass(DESIGN_LAYER);
 		createEReference(designLayerEClass, DESIGN_LAYER__PANEL);
@@ -7797,6 +8521,14 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__MIRROR);
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__OPEN_MM);
 		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__BRIDGE_MM);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__COURSE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__COURSE_LAYER);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__NOISE_SIDE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__CLUMP);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__SUPERCELL);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__CURVE);
+		createEAttribute(stencilRecipeEClass, STENCIL_RECIPE__TRAP_MM);
+		createEReference(stencilRecipeEClass, STENCIL_RECIPE__MENDS);
 
 		stencilEClass = createEClass(STENCIL);
 		createEReference(stencilEClass, STENCIL__LAYER);
@@ -8010,6 +8742,45 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 
 		otherRecordEClass = createEClass(OTHER_RECORD);
 
+		stockSheetEClass = createEClass(STOCK_SHEET);
+		createEReference(stockSheetEClass, STOCK_SHEET__GLASS);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__WIDTH_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__HEIGHT_MM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OUTLINE);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__GRAIN_DEG);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__OFFCUT);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__CUT_FROM);
+		createEAttribute(stockSheetEClass, STOCK_SHEET__USED_UP);
+		createEReference(stockSheetEClass, STOCK_SHEET__FLAWS);
+
+		glassFlawEClass = createEClass(GLASS_FLAW);
+		createEReference(glassFlawEClass, GLASS_FLAW__SHEET);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__KIND);
+		createEAttribute(glassFlawEClass, GLASS_FLAW__OUTLINE);
+
+		mendedPlaceEClass = createEClass(MENDED_PLACE);
+		createEReference(mendedPlaceEClass, MENDED_PLACE__RECIPE);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__KIND);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__XMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__YMM);
+		createEAttribute(mendedPlaceEClass, MENDED_PLACE__WIDTH_MM);
+
+		acceptedMendEClass = createEClass(ACCEPTED_MEND);
+		createEReference(acceptedMendEClass, ACCEPTED_MEND__PANEL);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__KEY);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__WORDS);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__XMM);
+		createEAttribute(acceptedMendEClass, ACCEPTED_MEND__YMM);
+
+		joinRuleEClass = createEClass(JOIN_RULE);
+		createEReference(joinRuleEClass, JOIN_RULE__PANEL);
+		createEAttribute(joinRuleEClass, JOIN_RULE__ART_LAYER);
+		createEReference(joinRuleEClass, JOIN_RULE__FIRST);
+		createEReference(joinRuleEClass, JOIN_RULE__SECOND);
+		createEAttribute(joinRuleEClass, JOIN_RULE__JOIN);
+		createEReference(joinRuleEClass, JOIN_RULE__JOIN_STOCK);
+		createEAttribute(joinRuleEClass, JOIN_RULE__GAP_MM);
+
 		// Create enums
 		unitSystemEEnum = createEEnum(UNIT_SYSTEM);
 		layerRoleEEnum = createEEnum(LAYER_ROLE);
@@ -8027,6 +8798,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		endRuleEEnum = createEEnum(END_RULE);
 		quoteStateEEnum = createEEnum(QUOTE_STATE);
 		dispositionEEnum = createEEnum(DISPOSITION);
+		mendKindEEnum = createEEnum(MEND_KIND);
 
 		// Create data types
 		momentEDataType = createEDataType(MOMENT);
@@ -8119,6 +8891,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		stockMoveEClass.getESuperTypes().add(this.getMakingRecord());
 		approvedEClass.getESuperTypes().add(this.getMakingRecord());
 		otherRecordEClass.getESuperTypes().add(this.getMakingRecord());
+		stockSheetEClass.getESuperTypes().add(this.getNamed());
 
 		// Initialize classes, features, and operations; add parameters
 		initEClass(identifiedEClass, Identified.class, "Identified", IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
@@ -8156,6 +8929,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getStudio_People(), this.getPerson(), this.getPerson_Studio(), "people", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudio_Suppliers(), this.getSupplier(), this.getSupplier_Studio(), "suppliers", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getStudio_Commissions(), this.getJoinedCommission(), this.getJoinedCommission_Studio(), "commissions", null, 0, -1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Address(), ecorePackage.getEString(), "address", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Contact(), ecorePackage.getEString(), "contact", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_MarkFile(), ecorePackage.getEString(), "markFile", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Accent(), ecorePackage.getEString(), "accent", "#2f4b5c", 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStudio_Terms(), ecorePackage.getEString(), "terms", null, 0, 1, Studio.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(joinedCommissionEClass, JoinedCommission.class, "JoinedCommission", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getJoinedCommission_Studio(), this.getStudio(), this.getStudio_Commissions(), "studio", null, 0, 1, JoinedCommission.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8205,6 +8983,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getPaint_Medium(), this.getMedium(), null, "medium", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Supplier(), this.getSupplier(), this.getSupplier_Paints(), "supplier", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPaint_Lots(), this.getPaintLot(), this.getPaintLot_Paint(), "lots", null, 0, -1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPaint_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, Paint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(paintLotEClass, PaintLot.class, "PaintLot", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getPaintLot_Paint(), this.getPaint(), this.getPaint_Lots(), "paint", null, 0, 1, PaintLot.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8235,6 +9014,13 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getGlassStock_PricePerM2(), ecorePackage.getEBigDecimal(), "pricePerM2", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getGlassStock_Supplier(), this.getSupplier(), this.getSupplier_Glass(), "supplier", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityA(), ecorePackage.getEDoubleObject(), "viscosityA", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityBK(), ecorePackage.getEDoubleObject(), "viscosityBK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ViscosityT0C(), ecorePackage.getEDoubleObject(), "viscosityT0C", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_ExpansionPerMillionK(), ecorePackage.getEDoubleObject(), "expansionPerMillionK", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_MeasuredMm(), ecorePackage.getEDoubleObject(), "measuredMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassStock_Transmittance(), ecorePackage.getEString(), "transmittance", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getGlassStock_Sheets(), this.getStockSheet(), this.getStockSheet_Glass(), "sheets", null, 0, -1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_NarrowMm(), ecorePackage.getEDoubleObject(), "narrowMm", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_NeedleDeg(), ecorePackage.getEDoubleObject(), "needleDeg", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getGlassStock_InsideCurve(), ecorePackage.getEDoubleObject(), "insideCurve", null, 0, 1, GlassStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8250,6 +9036,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getJoinStock_MassGPerM(), ecorePackage.getEDouble(), "massGPerM", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getJoinStock_PricePerM(), ecorePackage.getEBigDecimal(), "pricePerM", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getJoinStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinStock_SoldLengthMm(), ecorePackage.getEDoubleObject(), "soldLengthMm", null, 0, 1, JoinStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(solderStockEClass, SolderStock.class, "SolderStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getSolderStock_Studio(), this.getStudio(), this.getStudio_Solders(), "studio", null, 0, 1, SolderStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8266,6 +9053,7 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getBarStock_Round(), ecorePackage.getEBoolean(), "round", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBarStock_PricePerM(), ecorePackage.getEBigDecimal(), "pricePerM", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getBarStock_Source(), ecorePackage.getEString(), "source", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getBarStock_SoldLengthMm(), ecorePackage.getEDoubleObject(), "soldLengthMm", null, 0, 1, BarStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(kilnEClass, Kiln.class, "Kiln", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getKiln_Studio(), this.getStudio(), this.getStudio_Kilns(), "studio", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8278,6 +9066,11 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getKiln_PowerKw(), ecorePackage.getEDouble(), "powerKw", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getKiln_OffsetK(), ecorePackage.getEDouble(), "offsetK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getKiln_Source(), ecorePackage.getEString(), "source", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ChamberJPerK(), ecorePackage.getEDoubleObject(), "chamberJPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_LiningJPerK(), ecorePackage.getEDoubleObject(), "liningJPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ToLiningWPerK(), ecorePackage.getEDoubleObject(), "toLiningWPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_ToRoomWPerK(), ecorePackage.getEDoubleObject(), "toRoomWPerK", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getKiln_LearntFirings(), ecorePackage.getEInt(), "learntFirings", null, 0, 1, Kiln.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(firingScheduleEClass, FiringSchedule.class, "FiringSchedule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getFiringSchedule_Studio(), this.getStudio(), this.getStudio_Schedules(), "studio", null, 0, 1, FiringSchedule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8308,6 +9101,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getPriceItem_Key(), ecorePackage.getEString(), "key", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPriceItem_Unit(), ecorePackage.getEString(), "unit", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPriceItem_Price(), ecorePackage.getEBigDecimal(), "price", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPriceItem_From(), this.getDay(), "from", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPriceItem_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, PriceItem.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(printerEClass, Printer.class, "Printer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getPrinter_Studio(), this.getStudio(), this.getStudio_Printers(), "studio", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8316,6 +9111,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getPrinter_ScaleX(), ecorePackage.getEDouble(), "scaleX", "1", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrinter_ScaleY(), ecorePackage.getEDouble(), "scaleY", "1", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getPrinter_Source(), ecorePackage.getEString(), "source", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_Skew(), ecorePackage.getEDouble(), "skew", "0", 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_Measured(), this.getDay(), "measured", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_BandPeriodsMm(), ecorePackage.getEDouble(), "bandPeriodsMm", null, 0, -1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getPrinter_SolidTransmittance(), ecorePackage.getEDoubleObject(), "solidTransmittance", null, 0, 1, Printer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(sheetStockEClass, SheetStock.class, "SheetStock", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getSheetStock_Studio(), this.getStudio(), this.getStudio_SheetStock(), "studio", null, 0, 1, SheetStock.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8336,6 +9135,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getToneCalibration_Measured(), this.getDay(), "measured", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getToneCalibration_ReadingsFile(), ecorePackage.getEString(), "readingsFile", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getToneCalibration_Points(), this.getTonePoint(), this.getTonePoint_Calibration(), "points", null, 0, -1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getToneCalibration_SupersededBy(), this.getToneCalibration(), null, "supersededBy", null, 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getToneCalibration_YuleNielsen(), ecorePackage.getEDouble(), "yuleNielsen", "1", 0, 1, ToneCalibration.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(tonePointEClass, TonePoint.class, "TonePoint", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getTonePoint_Calibration(), this.getToneCalibration(), this.getToneCalibration_Points(), "calibration", null, 0, 1, TonePoint.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8391,11 +9192,15 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEReference(getSite_Commission(), this.getCommission(), this.getCommission_Site(), "commission", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Address(), ecorePackage.getEString(), "address", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getSite_Access(), ecorePackage.getEString(), "access", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_DistanceKm(), ecorePackage.getEDoubleObject(), "distanceKm", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getSite_Trips(), ecorePackage.getEInt(), "trips", null, 0, 1, Site.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(milestoneEClass, Milestone.class, "Milestone", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getMilestone_Commission(), this.getCommission(), this.getCommission_Milestones(), "commission", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMilestone_Due(), this.getDay(), "due", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getMilestone_Done(), this.getDay(), "done", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMilestone_WorkShare(), ecorePackage.getEDoubleObject(), "workShare", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMilestone_PayShare(), ecorePackage.getEDoubleObject(), "payShare", null, 0, 1, Milestone.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(quoteEClass, Quote.class, "Quote", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getQuote_Commission(), this.getCommission(), this.getCommission_Quotes(), "commission", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8406,6 +9211,8 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getQuote_Currency(), ecorePackage.getEString(), "currency", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getQuote_Total(), ecorePackage.getEBigDecimal(), "total", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getQuote_Lines(), this.getQuoteLine(), this.getQuoteLine_Quote(), "lines", null, 0, -1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getQuote_Changes(), ecorePackage.getEString(), "changes", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getQuote_Reason(), ecorePackage.getEString(), "reason", null, 0, 1, Quote.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(quoteLineEClass, QuoteLine.class, "QuoteLine", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getQuoteLine_Quote(), this.getQuote(), this.getQuote_Lines(), "quote", null, 0, 1, QuoteLine.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8521,6 +9328,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getArtworkReference_HeightMm(), ecorePackage.getEDouble(), "heightMm", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getArtworkReference_Scale(), ecorePackage.getEDouble(), "scale", "1", 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getArtworkReference_Roles(), this.getRoleAssignment(), this.getRoleAssignment_Artwork(), "roles", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_Page(), ecorePackage.getEInt(), "page", "1", 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_RolesConfirmed(), ecorePackage.getEBoolean(), "rolesConfirmed", null, 0, 1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_GlassLayers(), ecorePackage.getEString(), "glassLayers", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getArtworkReference_UnusedLayers(), ecorePackage.getEString(), "unusedLayers", null, 0, -1, ArtworkReference.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(roleAssignmentEClass, RoleAssignment.class, "RoleAssignment", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getRoleAssignment_Artwork(), this.getArtworkReference(), this.getArtworkReference_Roles(), "artwork", null, 0, 1, RoleAssignment.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8551,22 +9362,6 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getPiece_NumberedByHand(), ecorePackage.getEBoolean(), "numberedByHand", null, 0, 1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPiece_CameFrom(), this.getPiece(), this.getPiece_Became(), "cameFrom", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEReference(getPiece_Became(), this.getPiece(), this.getPiece_CameFrom(), "became", null, 0, -1, Piece.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
-		initEClass(acceptedMendEClass, AcceptedMend.class, "AcceptedMend", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEReference(getAcceptedMend_Panel(), this.getPanel(), this.getPanel_Mendings(), "panel", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getAcceptedMend_Key(), ecorePackage.getEString(), "key", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getAcceptedMend_Words(), ecorePackage.getEString(), "words", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getAcceptedMend_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getAcceptedMend_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-
-		initEClass(joinRuleEClass, JoinRule.class, "JoinRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
-		initEReference(getJoinRule_Panel(), this.getPanel(), this.getPanel_JoinRules(), "panel", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getJoinRule_ArtLayer(), ecorePackage.getEString(), "artLayer", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getJoinRule_First(), this.getPiece(), null, "first", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getJoinRule_Second(), this.getPiece(), null, "second", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getJoinRule_Join(), this.getJoinKind(), "join", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEReference(getJoinRule_JoinStock(), this.getJoinStock(), null, "joinStock", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
-		initEAttribute(getJoinRule_GapMm(), ecorePackage.getEDoubleObject(), "gapMm", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(designLayerEClass, DesignLayer.class, "DesignLayer", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getDesignLayer_Panel(), this.getPanel(), this.getPanel_Layers(), "panel", null, 0, 1, DesignLayer.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8608,6 +9403,14 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		initEAttribute(getStencilRecipe_Mirror(), this.getMirrorRule(), "mirror", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStencilRecipe_OpenMm(), ecorePackage.getEDoubleObject(), "openMm", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 		initEAttribute(getStencilRecipe_BridgeMm(), ecorePackage.getEDoubleObject(), "bridgeMm", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Course(), ecorePackage.getEString(), "course", "straight", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_CourseLayer(), ecorePackage.getEString(), "courseLayer", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_NoiseSide(), ecorePackage.getEInt(), "noiseSide", "64", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Clump(), ecorePackage.getEDouble(), "clump", "1", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Supercell(), ecorePackage.getEInt(), "supercell", "0", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_Curve(), ecorePackage.getEString(), "curve", null, 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStencilRecipe_TrapMm(), ecorePackage.getEDouble(), "trapMm", "0", 0, 1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStencilRecipe_Mends(), this.getMendedPlace(), this.getMendedPlace_Recipe(), "mends", null, 0, -1, StencilRecipe.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
 
 		initEClass(stencilEClass, Stencil.class, "Stencil", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 		initEReference(getStencil_Layer(), this.getDesignLayer(), this.getDesignLayer_Stencils(), "layer", null, 0, 1, Stencil.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
@@ -8821,6 +9624,45 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 
 		initEClass(otherRecordEClass, OtherRecord.class, "OtherRecord", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
 
+		initEClass(stockSheetEClass, StockSheet.class, "StockSheet", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getStockSheet_Glass(), this.getGlassStock(), this.getGlassStock_Sheets(), "glass", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_HeightMm(), ecorePackage.getEDouble(), "heightMm", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Outline(), this.getOutline(), "outline", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_GrainDeg(), ecorePackage.getEDouble(), "grainDeg", "90", 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_Offcut(), ecorePackage.getEBoolean(), "offcut", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_CutFrom(), ecorePackage.getEString(), "cutFrom", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getStockSheet_UsedUp(), ecorePackage.getEBoolean(), "usedUp", null, 0, 1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getStockSheet_Flaws(), this.getGlassFlaw(), this.getGlassFlaw_Sheet(), "flaws", null, 0, -1, StockSheet.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(glassFlawEClass, GlassFlaw.class, "GlassFlaw", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getGlassFlaw_Sheet(), this.getStockSheet(), this.getStockSheet_Flaws(), "sheet", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Kind(), ecorePackage.getEString(), "kind", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getGlassFlaw_Outline(), this.getOutline(), "outline", null, 0, 1, GlassFlaw.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(mendedPlaceEClass, MendedPlace.class, "MendedPlace", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getMendedPlace_Recipe(), this.getStencilRecipe(), this.getStencilRecipe_Mends(), "recipe", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_Kind(), this.getMendKind(), "kind", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getMendedPlace_WidthMm(), ecorePackage.getEDouble(), "widthMm", null, 0, 1, MendedPlace.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(acceptedMendEClass, AcceptedMend.class, "AcceptedMend", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getAcceptedMend_Panel(), this.getPanel(), this.getPanel_Mendings(), "panel", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Key(), ecorePackage.getEString(), "key", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_Words(), ecorePackage.getEString(), "words", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_XMm(), ecorePackage.getEDouble(), "xMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getAcceptedMend_YMm(), ecorePackage.getEDouble(), "yMm", null, 0, 1, AcceptedMend.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
+		initEClass(joinRuleEClass, JoinRule.class, "JoinRule", !IS_ABSTRACT, !IS_INTERFACE, IS_GENERATED_INSTANCE_CLASS);
+		initEReference(getJoinRule_Panel(), this.getPanel(), this.getPanel_JoinRules(), "panel", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, !IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_ArtLayer(), ecorePackage.getEString(), "artLayer", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_First(), this.getPiece(), null, "first", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_Second(), this.getPiece(), null, "second", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_Join(), this.getJoinKind(), "join", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEReference(getJoinRule_JoinStock(), this.getJoinStock(), null, "joinStock", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_COMPOSITE, IS_RESOLVE_PROXIES, !IS_UNSETTABLE, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+		initEAttribute(getJoinRule_GapMm(), ecorePackage.getEDoubleObject(), "gapMm", null, 0, 1, JoinRule.class, !IS_TRANSIENT, !IS_VOLATILE, IS_CHANGEABLE, !IS_UNSETTABLE, !IS_ID, IS_UNIQUE, !IS_DERIVED, IS_ORDERED);
+
 		// Initialize enums and add enum literals
 		initEEnum(unitSystemEEnum, UnitSystem.class, "UnitSystem");
 		addEEnumLiteral(unitSystemEEnum, UnitSystem.MM);
@@ -8915,6 +9757,10 @@ public class CommissionPackageImpl extends EPackageImpl implements CommissionPac
 		addEEnumLiteral(dispositionEEnum, Disposition.ACCEPT);
 		addEEnumLiteral(dispositionEEnum, Disposition.TOUCH_UP);
 		addEEnumLiteral(dispositionEEnum, Disposition.REMAKE);
+
+		initEEnum(mendKindEEnum, MendKind.class, "MendKind");
+		addEEnumLiteral(mendKindEEnum, MendKind.THICKEN);
+		addEEnumLiteral(mendKindEEnum, MendKind.STRENGTHEN);
 
 		// Initialize data types
 		initEDataType(momentEDataType, Instant.class, "Moment", IS_SERIALIZABLE, !IS_GENERATED_INSTANCE_CLASS);

@@ -5,18 +5,23 @@ package saddlebar.model.commission.impl;
 
 import java.math.BigDecimal;
 
+import java.util.Collection;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentWithInverseEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import org.eclipse.emf.ecore.util.InternalEList;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.GlassStock;
+import saddlebar.model.commission.StockSheet;
 import saddlebar.model.commission.Studio;
 import saddlebar.model.commission.Supplier;
 
@@ -43,6 +48,13 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getPricePerM2 <em>Price Per M2</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSource <em>Source</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSupplier <em>Supplier</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityA <em>Viscosity A</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityBK <em>Viscosity BK</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getViscosityT0C <em>Viscosity T0C</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getExpansionPerMillionK <em>Expansion Per Million K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getMeasuredMm <em>Measured Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getTransmittance <em>Transmittance</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getSheets <em>Sheets</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNarrowMm <em>Narrow Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getNeedleDeg <em>Needle Deg</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.GlassStockImpl#getInsideCurve <em>Inside Curve</em>}</li>
@@ -321,6 +333,136 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @ordered
 	 */
 	protected Supplier supplier;
+
+	/**
+	 * The default value of the '{@link #getViscosityA() <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityA()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_A_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityA() <em>Viscosity A</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityA()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityA = VISCOSITY_A_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getViscosityBK() <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityBK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_BK_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityBK() <em>Viscosity BK</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityBK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityBK = VISCOSITY_BK_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getViscosityT0C() <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityT0C()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double VISCOSITY_T0C_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getViscosityT0C() <em>Viscosity T0C</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getViscosityT0C()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double viscosityT0C = VISCOSITY_T0C_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getExpansionPerMillionK() <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double EXPANSION_PER_MILLION_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getExpansionPerMillionK() <em>Expansion Per Million K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getExpansionPerMillionK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double expansionPerMillionK = EXPANSION_PER_MILLION_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double MEASURED_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMeasuredMm() <em>Measured Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasuredMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double measuredMm = MEASURED_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TRANSMITTANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected String transmittance = TRANSMITTANCE_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getSheets() <em>Sheets</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSheets()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<StockSheet> sheets;
 
 	/**
 	 * The default value of the '{@link #getNarrowMm() <em>Narrow Mm</em>}' attribute.
@@ -831,6 +973,157 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * @generated
 	 */
 	@Override
+	public Double getViscosityA() {
+		return viscosityA;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityA(Double newViscosityA) {
+		Double oldViscosityA = viscosityA;
+		viscosityA = newViscosityA;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_A, oldViscosityA, viscosityA));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getViscosityBK() {
+		return viscosityBK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityBK(Double newViscosityBK) {
+		Double oldViscosityBK = viscosityBK;
+		viscosityBK = newViscosityBK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_BK, oldViscosityBK, viscosityBK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getViscosityT0C() {
+		return viscosityT0C;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setViscosityT0C(Double newViscosityT0C) {
+		Double oldViscosityT0C = viscosityT0C;
+		viscosityT0C = newViscosityT0C;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__VISCOSITY_T0C, oldViscosityT0C, viscosityT0C));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getExpansionPerMillionK() {
+		return expansionPerMillionK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setExpansionPerMillionK(Double newExpansionPerMillionK) {
+		Double oldExpansionPerMillionK = expansionPerMillionK;
+		expansionPerMillionK = newExpansionPerMillionK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K, oldExpansionPerMillionK, expansionPerMillionK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getMeasuredMm() {
+		return measuredMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasuredMm(Double newMeasuredMm) {
+		Double oldMeasuredMm = measuredMm;
+		measuredMm = newMeasuredMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__MEASURED_MM, oldMeasuredMm, measuredMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getTransmittance() {
+		return transmittance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTransmittance(String newTransmittance) {
+		String oldTransmittance = transmittance;
+		transmittance = newTransmittance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.GLASS_STOCK__TRANSMITTANCE, oldTransmittance, transmittance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<StockSheet> getSheets() {
+		if (sheets == null) {
+			sheets = new EObjectContainmentWithInverseEList<StockSheet>(StockSheet.class, this, CommissionPackage.GLASS_STOCK__SHEETS, CommissionPackage.STOCK_SHEET__GLASS);
+		}
+		return sheets;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public Double getNarrowMm() {
 		return narrowMm;
 	}
@@ -922,6 +1215,7 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
@@ -933,6 +1227,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				if (supplier != null)
 					msgs = ((InternalEObject)supplier).eInverseRemove(this, CommissionPackage.SUPPLIER__GLASS, Supplier.class, msgs);
 				return basicSetSupplier((Supplier)otherEnd, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getSheets()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -949,6 +1245,8 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return basicSetStudio(null, msgs);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return basicSetSupplier(null, msgs);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return ((InternalEList<?>)getSheets()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1006,6 +1304,20 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				if (resolve) return getSupplier();
 				return basicGetSupplier();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				return getViscosityA();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				return getViscosityBK();
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				return getViscosityT0C();
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				return getExpansionPerMillionK();
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return getMeasuredMm();
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return getTransmittance();
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return getSheets();
 			case CommissionPackage.GLASS_STOCK__NARROW_MM:
 				return getNarrowMm();
 			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
@@ -1023,6 +1335,7 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -1070,6 +1383,28 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return;
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				setViscosityA((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				setViscosityBK((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				setViscosityT0C((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				setExpansionPerMillionK((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm((Double)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance((String)newValue);
+				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				getSheets().addAll((Collection<? extends StockSheet>)newValue);
 				return;
 			case CommissionPackage.GLASS_STOCK__NARROW_MM:
 				setNarrowMm((Double)newValue);
@@ -1140,6 +1475,27 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				setSupplier((Supplier)null);
 				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				setViscosityA(VISCOSITY_A_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				setViscosityBK(VISCOSITY_BK_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				setViscosityT0C(VISCOSITY_T0C_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				setExpansionPerMillionK(EXPANSION_PER_MILLION_K_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				setMeasuredMm(MEASURED_MM_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				setTransmittance(TRANSMITTANCE_EDEFAULT);
+				return;
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				getSheets().clear();
+				return;
 			case CommissionPackage.GLASS_STOCK__NARROW_MM:
 				setNarrowMm(NARROW_MM_EDEFAULT);
 				return;
@@ -1194,6 +1550,20 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
 			case CommissionPackage.GLASS_STOCK__SUPPLIER:
 				return supplier != null;
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_A:
+				return VISCOSITY_A_EDEFAULT == null ? viscosityA != null : !VISCOSITY_A_EDEFAULT.equals(viscosityA);
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_BK:
+				return VISCOSITY_BK_EDEFAULT == null ? viscosityBK != null : !VISCOSITY_BK_EDEFAULT.equals(viscosityBK);
+			case CommissionPackage.GLASS_STOCK__VISCOSITY_T0C:
+				return VISCOSITY_T0C_EDEFAULT == null ? viscosityT0C != null : !VISCOSITY_T0C_EDEFAULT.equals(viscosityT0C);
+			case CommissionPackage.GLASS_STOCK__EXPANSION_PER_MILLION_K:
+				return EXPANSION_PER_MILLION_K_EDEFAULT == null ? expansionPerMillionK != null : !EXPANSION_PER_MILLION_K_EDEFAULT.equals(expansionPerMillionK);
+			case CommissionPackage.GLASS_STOCK__MEASURED_MM:
+				return MEASURED_MM_EDEFAULT == null ? measuredMm != null : !MEASURED_MM_EDEFAULT.equals(measuredMm);
+			case CommissionPackage.GLASS_STOCK__TRANSMITTANCE:
+				return TRANSMITTANCE_EDEFAULT == null ? transmittance != null : !TRANSMITTANCE_EDEFAULT.equals(transmittance);
+			case CommissionPackage.GLASS_STOCK__SHEETS:
+				return sheets != null && !sheets.isEmpty();
 			case CommissionPackage.GLASS_STOCK__NARROW_MM:
 				return NARROW_MM_EDEFAULT == null ? narrowMm != null : !NARROW_MM_EDEFAULT.equals(narrowMm);
 			case CommissionPackage.GLASS_STOCK__NEEDLE_DEG:
@@ -1242,6 +1612,18 @@ public class GlassStockImpl extends NamedImpl implements GlassStock {
 		result.append(pricePerM2);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", viscosityA: ");
+		result.append(viscosityA);
+		result.append(", viscosityBK: ");
+		result.append(viscosityBK);
+		result.append(", viscosityT0C: ");
+		result.append(viscosityT0C);
+		result.append(", expansionPerMillionK: ");
+		result.append(expansionPerMillionK);
+		result.append(", measuredMm: ");
+		result.append(measuredMm);
+		result.append(", transmittance: ");
+		result.append(transmittance);
 		result.append(", narrowMm: ");
 		result.append(narrowMm);
 		result.append(", needleDeg: ");

@@ -37,6 +37,7 @@ import saddlebar.model.commission.Studio;
  *   <li>{@link saddlebar.model.commission.impl.JoinStockImpl#getMassGPerM <em>Mass GPer M</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.JoinStockImpl#getPricePerM <em>Price Per M</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.JoinStockImpl#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.JoinStockImpl#getSoldLengthMm <em>Sold Length Mm</em>}</li>
  * </ul>
  *
  * @generated
@@ -201,6 +202,26 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 	 * @ordered
 	 */
 	protected String source = SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSoldLengthMm() <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SOLD_LENGTH_MM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSoldLengthMm() <em>Sold Length Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSoldLengthMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double soldLengthMm = SOLD_LENGTH_MM_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -454,6 +475,29 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 	 * @generated
 	 */
 	@Override
+	public Double getSoldLengthMm() {
+		return soldLengthMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSoldLengthMm(Double newSoldLengthMm) {
+		Double oldSoldLengthMm = soldLengthMm;
+		soldLengthMm = newSoldLengthMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.JOIN_STOCK__SOLD_LENGTH_MM, oldSoldLengthMm, soldLengthMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.JOIN_STOCK__STUDIO:
@@ -518,6 +562,8 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 				return getPricePerM();
 			case CommissionPackage.JOIN_STOCK__SOURCE:
 				return getSource();
+			case CommissionPackage.JOIN_STOCK__SOLD_LENGTH_MM:
+				return getSoldLengthMm();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -556,6 +602,9 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 				return;
 			case CommissionPackage.JOIN_STOCK__SOURCE:
 				setSource((String)newValue);
+				return;
+			case CommissionPackage.JOIN_STOCK__SOLD_LENGTH_MM:
+				setSoldLengthMm((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -596,6 +645,9 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 			case CommissionPackage.JOIN_STOCK__SOURCE:
 				setSource(SOURCE_EDEFAULT);
 				return;
+			case CommissionPackage.JOIN_STOCK__SOLD_LENGTH_MM:
+				setSoldLengthMm(SOLD_LENGTH_MM_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -626,6 +678,8 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 				return PRICE_PER_M_EDEFAULT == null ? pricePerM != null : !PRICE_PER_M_EDEFAULT.equals(pricePerM);
 			case CommissionPackage.JOIN_STOCK__SOURCE:
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
+			case CommissionPackage.JOIN_STOCK__SOLD_LENGTH_MM:
+				return SOLD_LENGTH_MM_EDEFAULT == null ? soldLengthMm != null : !SOLD_LENGTH_MM_EDEFAULT.equals(soldLengthMm);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -656,6 +710,8 @@ public class JoinStockImpl extends NamedImpl implements JoinStock {
 		result.append(pricePerM);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", soldLengthMm: ");
+		result.append(soldLengthMm);
 		result.append(')');
 		return result.toString();
 	}

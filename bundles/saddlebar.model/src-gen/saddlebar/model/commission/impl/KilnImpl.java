@@ -35,6 +35,11 @@ import saddlebar.model.commission.Studio;
  *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getPowerKw <em>Power Kw</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getOffsetK <em>Offset K</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getChamberJPerK <em>Chamber JPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getLiningJPerK <em>Lining JPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getToLiningWPerK <em>To Lining WPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getToRoomWPerK <em>To Room WPer K</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.KilnImpl#getLearntFirings <em>Learnt Firings</em>}</li>
  * </ul>
  *
  * @generated
@@ -219,6 +224,106 @@ public class KilnImpl extends NamedImpl implements Kiln {
 	 * @ordered
 	 */
 	protected String source = SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getChamberJPerK() <em>Chamber JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChamberJPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double CHAMBER_JPER_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getChamberJPerK() <em>Chamber JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChamberJPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double chamberJPerK = CHAMBER_JPER_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLiningJPerK() <em>Lining JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLiningJPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double LINING_JPER_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getLiningJPerK() <em>Lining JPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLiningJPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double liningJPerK = LINING_JPER_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getToLiningWPerK() <em>To Lining WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getToLiningWPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double TO_LINING_WPER_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getToLiningWPerK() <em>To Lining WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getToLiningWPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double toLiningWPerK = TO_LINING_WPER_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getToRoomWPerK() <em>To Room WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getToRoomWPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double TO_ROOM_WPER_K_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getToRoomWPerK() <em>To Room WPer K</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getToRoomWPerK()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double toRoomWPerK = TO_ROOM_WPER_K_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getLearntFirings() <em>Learnt Firings</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLearntFirings()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int LEARNT_FIRINGS_EDEFAULT = 0;
+
+	/**
+	 * The cached value of the '{@link #getLearntFirings() <em>Learnt Firings</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getLearntFirings()
+	 * @generated
+	 * @ordered
+	 */
+	protected int learntFirings = LEARNT_FIRINGS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -495,6 +600,121 @@ public class KilnImpl extends NamedImpl implements Kiln {
 	 * @generated
 	 */
 	@Override
+	public Double getChamberJPerK() {
+		return chamberJPerK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setChamberJPerK(Double newChamberJPerK) {
+		Double oldChamberJPerK = chamberJPerK;
+		chamberJPerK = newChamberJPerK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.KILN__CHAMBER_JPER_K, oldChamberJPerK, chamberJPerK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getLiningJPerK() {
+		return liningJPerK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLiningJPerK(Double newLiningJPerK) {
+		Double oldLiningJPerK = liningJPerK;
+		liningJPerK = newLiningJPerK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.KILN__LINING_JPER_K, oldLiningJPerK, liningJPerK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getToLiningWPerK() {
+		return toLiningWPerK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setToLiningWPerK(Double newToLiningWPerK) {
+		Double oldToLiningWPerK = toLiningWPerK;
+		toLiningWPerK = newToLiningWPerK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.KILN__TO_LINING_WPER_K, oldToLiningWPerK, toLiningWPerK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getToRoomWPerK() {
+		return toRoomWPerK;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setToRoomWPerK(Double newToRoomWPerK) {
+		Double oldToRoomWPerK = toRoomWPerK;
+		toRoomWPerK = newToRoomWPerK;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.KILN__TO_ROOM_WPER_K, oldToRoomWPerK, toRoomWPerK));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getLearntFirings() {
+		return learntFirings;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setLearntFirings(int newLearntFirings) {
+		int oldLearntFirings = learntFirings;
+		learntFirings = newLearntFirings;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.KILN__LEARNT_FIRINGS, oldLearntFirings, learntFirings));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.KILN__STUDIO:
@@ -561,6 +781,16 @@ public class KilnImpl extends NamedImpl implements Kiln {
 				return getOffsetK();
 			case CommissionPackage.KILN__SOURCE:
 				return getSource();
+			case CommissionPackage.KILN__CHAMBER_JPER_K:
+				return getChamberJPerK();
+			case CommissionPackage.KILN__LINING_JPER_K:
+				return getLiningJPerK();
+			case CommissionPackage.KILN__TO_LINING_WPER_K:
+				return getToLiningWPerK();
+			case CommissionPackage.KILN__TO_ROOM_WPER_K:
+				return getToRoomWPerK();
+			case CommissionPackage.KILN__LEARNT_FIRINGS:
+				return getLearntFirings();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -602,6 +832,21 @@ public class KilnImpl extends NamedImpl implements Kiln {
 				return;
 			case CommissionPackage.KILN__SOURCE:
 				setSource((String)newValue);
+				return;
+			case CommissionPackage.KILN__CHAMBER_JPER_K:
+				setChamberJPerK((Double)newValue);
+				return;
+			case CommissionPackage.KILN__LINING_JPER_K:
+				setLiningJPerK((Double)newValue);
+				return;
+			case CommissionPackage.KILN__TO_LINING_WPER_K:
+				setToLiningWPerK((Double)newValue);
+				return;
+			case CommissionPackage.KILN__TO_ROOM_WPER_K:
+				setToRoomWPerK((Double)newValue);
+				return;
+			case CommissionPackage.KILN__LEARNT_FIRINGS:
+				setLearntFirings((Integer)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -645,6 +890,21 @@ public class KilnImpl extends NamedImpl implements Kiln {
 			case CommissionPackage.KILN__SOURCE:
 				setSource(SOURCE_EDEFAULT);
 				return;
+			case CommissionPackage.KILN__CHAMBER_JPER_K:
+				setChamberJPerK(CHAMBER_JPER_K_EDEFAULT);
+				return;
+			case CommissionPackage.KILN__LINING_JPER_K:
+				setLiningJPerK(LINING_JPER_K_EDEFAULT);
+				return;
+			case CommissionPackage.KILN__TO_LINING_WPER_K:
+				setToLiningWPerK(TO_LINING_WPER_K_EDEFAULT);
+				return;
+			case CommissionPackage.KILN__TO_ROOM_WPER_K:
+				setToRoomWPerK(TO_ROOM_WPER_K_EDEFAULT);
+				return;
+			case CommissionPackage.KILN__LEARNT_FIRINGS:
+				setLearntFirings(LEARNT_FIRINGS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -677,6 +937,16 @@ public class KilnImpl extends NamedImpl implements Kiln {
 				return offsetK != OFFSET_K_EDEFAULT;
 			case CommissionPackage.KILN__SOURCE:
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
+			case CommissionPackage.KILN__CHAMBER_JPER_K:
+				return CHAMBER_JPER_K_EDEFAULT == null ? chamberJPerK != null : !CHAMBER_JPER_K_EDEFAULT.equals(chamberJPerK);
+			case CommissionPackage.KILN__LINING_JPER_K:
+				return LINING_JPER_K_EDEFAULT == null ? liningJPerK != null : !LINING_JPER_K_EDEFAULT.equals(liningJPerK);
+			case CommissionPackage.KILN__TO_LINING_WPER_K:
+				return TO_LINING_WPER_K_EDEFAULT == null ? toLiningWPerK != null : !TO_LINING_WPER_K_EDEFAULT.equals(toLiningWPerK);
+			case CommissionPackage.KILN__TO_ROOM_WPER_K:
+				return TO_ROOM_WPER_K_EDEFAULT == null ? toRoomWPerK != null : !TO_ROOM_WPER_K_EDEFAULT.equals(toRoomWPerK);
+			case CommissionPackage.KILN__LEARNT_FIRINGS:
+				return learntFirings != LEARNT_FIRINGS_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -709,6 +979,16 @@ public class KilnImpl extends NamedImpl implements Kiln {
 		result.append(offsetK);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", chamberJPerK: ");
+		result.append(chamberJPerK);
+		result.append(", liningJPerK: ");
+		result.append(liningJPerK);
+		result.append(", toLiningWPerK: ");
+		result.append(toLiningWPerK);
+		result.append(", toRoomWPerK: ");
+		result.append(toRoomWPerK);
+		result.append(", learntFirings: ");
+		result.append(learntFirings);
 		result.append(')');
 		return result.toString();
 	}

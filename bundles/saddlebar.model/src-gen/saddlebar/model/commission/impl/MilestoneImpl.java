@@ -30,6 +30,8 @@ import saddlebar.model.commission.Milestone;
  *   <li>{@link saddlebar.model.commission.impl.MilestoneImpl#getCommission <em>Commission</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.MilestoneImpl#getDue <em>Due</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.MilestoneImpl#getDone <em>Done</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.MilestoneImpl#getWorkShare <em>Work Share</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.MilestoneImpl#getPayShare <em>Pay Share</em>}</li>
  * </ul>
  *
  * @generated
@@ -74,6 +76,46 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 	 * @ordered
 	 */
 	protected LocalDate done = DONE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getWorkShare() <em>Work Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double WORK_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getWorkShare() <em>Work Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getWorkShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double workShare = WORK_SHARE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getPayShare() <em>Pay Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPayShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double PAY_SHARE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getPayShare() <em>Pay Share</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getPayShare()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double payShare = PAY_SHARE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -189,6 +231,52 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 	 * @generated
 	 */
 	@Override
+	public Double getWorkShare() {
+		return workShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setWorkShare(Double newWorkShare) {
+		Double oldWorkShare = workShare;
+		workShare = newWorkShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.MILESTONE__WORK_SHARE, oldWorkShare, workShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getPayShare() {
+		return payShare;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setPayShare(Double newPayShare) {
+		Double oldPayShare = payShare;
+		payShare = newPayShare;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.MILESTONE__PAY_SHARE, oldPayShare, payShare));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.MILESTONE__COMMISSION:
@@ -241,6 +329,10 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 				return getDue();
 			case CommissionPackage.MILESTONE__DONE:
 				return getDone();
+			case CommissionPackage.MILESTONE__WORK_SHARE:
+				return getWorkShare();
+			case CommissionPackage.MILESTONE__PAY_SHARE:
+				return getPayShare();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -261,6 +353,12 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 				return;
 			case CommissionPackage.MILESTONE__DONE:
 				setDone((LocalDate)newValue);
+				return;
+			case CommissionPackage.MILESTONE__WORK_SHARE:
+				setWorkShare((Double)newValue);
+				return;
+			case CommissionPackage.MILESTONE__PAY_SHARE:
+				setPayShare((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -283,6 +381,12 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 			case CommissionPackage.MILESTONE__DONE:
 				setDone(DONE_EDEFAULT);
 				return;
+			case CommissionPackage.MILESTONE__WORK_SHARE:
+				setWorkShare(WORK_SHARE_EDEFAULT);
+				return;
+			case CommissionPackage.MILESTONE__PAY_SHARE:
+				setPayShare(PAY_SHARE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -301,6 +405,10 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 				return DUE_EDEFAULT == null ? due != null : !DUE_EDEFAULT.equals(due);
 			case CommissionPackage.MILESTONE__DONE:
 				return DONE_EDEFAULT == null ? done != null : !DONE_EDEFAULT.equals(done);
+			case CommissionPackage.MILESTONE__WORK_SHARE:
+				return WORK_SHARE_EDEFAULT == null ? workShare != null : !WORK_SHARE_EDEFAULT.equals(workShare);
+			case CommissionPackage.MILESTONE__PAY_SHARE:
+				return PAY_SHARE_EDEFAULT == null ? payShare != null : !PAY_SHARE_EDEFAULT.equals(payShare);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -319,6 +427,10 @@ public class MilestoneImpl extends NamedImpl implements Milestone {
 		result.append(due);
 		result.append(", done: ");
 		result.append(done);
+		result.append(", workShare: ");
+		result.append(workShare);
+		result.append(", payShare: ");
+		result.append(payShare);
 		result.append(')');
 		return result.toString();
 	}

@@ -54,6 +54,7 @@ import saddlebar.model.commission.Supplier;
  *   <li>{@link saddlebar.model.commission.impl.PaintImpl#getMedium <em>Medium</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PaintImpl#getSupplier <em>Supplier</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PaintImpl#getLots <em>Lots</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PaintImpl#getTransmittance <em>Transmittance</em>}</li>
  * </ul>
  *
  * @generated
@@ -348,6 +349,26 @@ public class PaintImpl extends NamedImpl implements Paint {
 	 * @ordered
 	 */
 	protected EList<PaintLot> lots;
+
+	/**
+	 * The default value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TRANSMITTANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTransmittance() <em>Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected String transmittance = TRANSMITTANCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -830,6 +851,29 @@ public class PaintImpl extends NamedImpl implements Paint {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public String getTransmittance() {
+		return transmittance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTransmittance(String newTransmittance) {
+		String oldTransmittance = transmittance;
+		transmittance = newTransmittance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PAINT__TRANSMITTANCE, oldTransmittance, transmittance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -924,6 +968,8 @@ public class PaintImpl extends NamedImpl implements Paint {
 				return basicGetSupplier();
 			case CommissionPackage.PAINT__LOTS:
 				return getLots();
+			case CommissionPackage.PAINT__TRANSMITTANCE:
+				return getTransmittance();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -989,6 +1035,9 @@ public class PaintImpl extends NamedImpl implements Paint {
 				getLots().clear();
 				getLots().addAll((Collection<? extends PaintLot>)newValue);
 				return;
+			case CommissionPackage.PAINT__TRANSMITTANCE:
+				setTransmittance((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1052,6 +1101,9 @@ public class PaintImpl extends NamedImpl implements Paint {
 			case CommissionPackage.PAINT__LOTS:
 				getLots().clear();
 				return;
+			case CommissionPackage.PAINT__TRANSMITTANCE:
+				setTransmittance(TRANSMITTANCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1098,6 +1150,8 @@ public class PaintImpl extends NamedImpl implements Paint {
 				return supplier != null;
 			case CommissionPackage.PAINT__LOTS:
 				return lots != null && !lots.isEmpty();
+			case CommissionPackage.PAINT__TRANSMITTANCE:
+				return TRANSMITTANCE_EDEFAULT == null ? transmittance != null : !TRANSMITTANCE_EDEFAULT.equals(transmittance);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1138,6 +1192,8 @@ public class PaintImpl extends NamedImpl implements Paint {
 		result.append(pricePerKg);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", transmittance: ");
+		result.append(transmittance);
 		result.append(')');
 		return result.toString();
 	}

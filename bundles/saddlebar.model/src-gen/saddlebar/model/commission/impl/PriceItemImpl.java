@@ -5,6 +5,7 @@ package saddlebar.model.commission.impl;
 
 import java.math.BigDecimal;
 
+import java.time.LocalDate;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
@@ -31,6 +32,8 @@ import saddlebar.model.commission.PriceItem;
  *   <li>{@link saddlebar.model.commission.impl.PriceItemImpl#getKey <em>Key</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PriceItemImpl#getUnit <em>Unit</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PriceItemImpl#getPrice <em>Price</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PriceItemImpl#getFrom <em>From</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PriceItemImpl#getCurrency <em>Currency</em>}</li>
  * </ul>
  *
  * @generated
@@ -95,6 +98,46 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 	 * @ordered
 	 */
 	protected BigDecimal price = PRICE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getFrom() <em>From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate FROM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getFrom() <em>From</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getFrom()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate from = FROM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCurrency() <em>Currency</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurrency()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CURRENCY_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCurrency() <em>Currency</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurrency()
+	 * @generated
+	 * @ordered
+	 */
+	protected String currency = CURRENCY_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -233,6 +276,52 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 	 * @generated
 	 */
 	@Override
+	public LocalDate getFrom() {
+		return from;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setFrom(LocalDate newFrom) {
+		LocalDate oldFrom = from;
+		from = newFrom;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PRICE_ITEM__FROM, oldFrom, from));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCurrency() {
+		return currency;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCurrency(String newCurrency) {
+		String oldCurrency = currency;
+		currency = newCurrency;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PRICE_ITEM__CURRENCY, oldCurrency, currency));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.PRICE_ITEM__BOOK:
@@ -287,6 +376,10 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 				return getUnit();
 			case CommissionPackage.PRICE_ITEM__PRICE:
 				return getPrice();
+			case CommissionPackage.PRICE_ITEM__FROM:
+				return getFrom();
+			case CommissionPackage.PRICE_ITEM__CURRENCY:
+				return getCurrency();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -310,6 +403,12 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 				return;
 			case CommissionPackage.PRICE_ITEM__PRICE:
 				setPrice((BigDecimal)newValue);
+				return;
+			case CommissionPackage.PRICE_ITEM__FROM:
+				setFrom((LocalDate)newValue);
+				return;
+			case CommissionPackage.PRICE_ITEM__CURRENCY:
+				setCurrency((String)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -335,6 +434,12 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 			case CommissionPackage.PRICE_ITEM__PRICE:
 				setPrice(PRICE_EDEFAULT);
 				return;
+			case CommissionPackage.PRICE_ITEM__FROM:
+				setFrom(FROM_EDEFAULT);
+				return;
+			case CommissionPackage.PRICE_ITEM__CURRENCY:
+				setCurrency(CURRENCY_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -355,6 +460,10 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 				return UNIT_EDEFAULT == null ? unit != null : !UNIT_EDEFAULT.equals(unit);
 			case CommissionPackage.PRICE_ITEM__PRICE:
 				return PRICE_EDEFAULT == null ? price != null : !PRICE_EDEFAULT.equals(price);
+			case CommissionPackage.PRICE_ITEM__FROM:
+				return FROM_EDEFAULT == null ? from != null : !FROM_EDEFAULT.equals(from);
+			case CommissionPackage.PRICE_ITEM__CURRENCY:
+				return CURRENCY_EDEFAULT == null ? currency != null : !CURRENCY_EDEFAULT.equals(currency);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -375,6 +484,10 @@ public class PriceItemImpl extends NamedImpl implements PriceItem {
 		result.append(unit);
 		result.append(", price: ");
 		result.append(price);
+		result.append(", from: ");
+		result.append(from);
+		result.append(", currency: ");
+		result.append(currency);
 		result.append(')');
 		return result.toString();
 	}

@@ -3,14 +3,18 @@
  */
 package saddlebar.model.commission.impl;
 
+import java.time.LocalDate;
+import java.util.Collection;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 
+import org.eclipse.emf.ecore.util.EDataTypeUniqueEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
 import saddlebar.model.commission.CommissionPackage;
@@ -31,6 +35,10 @@ import saddlebar.model.commission.Studio;
  *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getScaleX <em>Scale X</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getScaleY <em>Scale Y</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getSource <em>Source</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getSkew <em>Skew</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getMeasured <em>Measured</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getBandPeriodsMm <em>Band Periods Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.PrinterImpl#getSolidTransmittance <em>Solid Transmittance</em>}</li>
  * </ul>
  *
  * @generated
@@ -135,6 +143,76 @@ public class PrinterImpl extends NamedImpl implements Printer {
 	 * @ordered
 	 */
 	protected String source = SOURCE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSkew() <em>Skew</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSkew()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double SKEW_EDEFAULT = 0.0;
+
+	/**
+	 * The cached value of the '{@link #getSkew() <em>Skew</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSkew()
+	 * @generated
+	 * @ordered
+	 */
+	protected double skew = SKEW_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMeasured() <em>Measured</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasured()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final LocalDate MEASURED_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMeasured() <em>Measured</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMeasured()
+	 * @generated
+	 * @ordered
+	 */
+	protected LocalDate measured = MEASURED_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getBandPeriodsMm() <em>Band Periods Mm</em>}' attribute list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getBandPeriodsMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<Double> bandPeriodsMm;
+
+	/**
+	 * The default value of the '{@link #getSolidTransmittance() <em>Solid Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSolidTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double SOLID_TRANSMITTANCE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getSolidTransmittance() <em>Solid Transmittance</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSolidTransmittance()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double solidTransmittance = SOLID_TRANSMITTANCE_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -319,6 +397,88 @@ public class PrinterImpl extends NamedImpl implements Printer {
 	 * @generated
 	 */
 	@Override
+	public double getSkew() {
+		return skew;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSkew(double newSkew) {
+		double oldSkew = skew;
+		skew = newSkew;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PRINTER__SKEW, oldSkew, skew));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public LocalDate getMeasured() {
+		return measured;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMeasured(LocalDate newMeasured) {
+		LocalDate oldMeasured = measured;
+		measured = newMeasured;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PRINTER__MEASURED, oldMeasured, measured));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<Double> getBandPeriodsMm() {
+		if (bandPeriodsMm == null) {
+			bandPeriodsMm = new EDataTypeUniqueEList<Double>(Double.class, this, CommissionPackage.PRINTER__BAND_PERIODS_MM);
+		}
+		return bandPeriodsMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public Double getSolidTransmittance() {
+		return solidTransmittance;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSolidTransmittance(Double newSolidTransmittance) {
+		Double oldSolidTransmittance = solidTransmittance;
+		solidTransmittance = newSolidTransmittance;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.PRINTER__SOLID_TRANSMITTANCE, oldSolidTransmittance, solidTransmittance));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.PRINTER__STUDIO:
@@ -377,6 +537,14 @@ public class PrinterImpl extends NamedImpl implements Printer {
 				return getScaleY();
 			case CommissionPackage.PRINTER__SOURCE:
 				return getSource();
+			case CommissionPackage.PRINTER__SKEW:
+				return getSkew();
+			case CommissionPackage.PRINTER__MEASURED:
+				return getMeasured();
+			case CommissionPackage.PRINTER__BAND_PERIODS_MM:
+				return getBandPeriodsMm();
+			case CommissionPackage.PRINTER__SOLID_TRANSMITTANCE:
+				return getSolidTransmittance();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -386,6 +554,7 @@ public class PrinterImpl extends NamedImpl implements Printer {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -406,6 +575,19 @@ public class PrinterImpl extends NamedImpl implements Printer {
 				return;
 			case CommissionPackage.PRINTER__SOURCE:
 				setSource((String)newValue);
+				return;
+			case CommissionPackage.PRINTER__SKEW:
+				setSkew((Double)newValue);
+				return;
+			case CommissionPackage.PRINTER__MEASURED:
+				setMeasured((LocalDate)newValue);
+				return;
+			case CommissionPackage.PRINTER__BAND_PERIODS_MM:
+				getBandPeriodsMm().clear();
+				getBandPeriodsMm().addAll((Collection<? extends Double>)newValue);
+				return;
+			case CommissionPackage.PRINTER__SOLID_TRANSMITTANCE:
+				setSolidTransmittance((Double)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -437,6 +619,18 @@ public class PrinterImpl extends NamedImpl implements Printer {
 			case CommissionPackage.PRINTER__SOURCE:
 				setSource(SOURCE_EDEFAULT);
 				return;
+			case CommissionPackage.PRINTER__SKEW:
+				setSkew(SKEW_EDEFAULT);
+				return;
+			case CommissionPackage.PRINTER__MEASURED:
+				setMeasured(MEASURED_EDEFAULT);
+				return;
+			case CommissionPackage.PRINTER__BAND_PERIODS_MM:
+				getBandPeriodsMm().clear();
+				return;
+			case CommissionPackage.PRINTER__SOLID_TRANSMITTANCE:
+				setSolidTransmittance(SOLID_TRANSMITTANCE_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -461,6 +655,14 @@ public class PrinterImpl extends NamedImpl implements Printer {
 				return scaleY != SCALE_Y_EDEFAULT;
 			case CommissionPackage.PRINTER__SOURCE:
 				return SOURCE_EDEFAULT == null ? source != null : !SOURCE_EDEFAULT.equals(source);
+			case CommissionPackage.PRINTER__SKEW:
+				return skew != SKEW_EDEFAULT;
+			case CommissionPackage.PRINTER__MEASURED:
+				return MEASURED_EDEFAULT == null ? measured != null : !MEASURED_EDEFAULT.equals(measured);
+			case CommissionPackage.PRINTER__BAND_PERIODS_MM:
+				return bandPeriodsMm != null && !bandPeriodsMm.isEmpty();
+			case CommissionPackage.PRINTER__SOLID_TRANSMITTANCE:
+				return SOLID_TRANSMITTANCE_EDEFAULT == null ? solidTransmittance != null : !SOLID_TRANSMITTANCE_EDEFAULT.equals(solidTransmittance);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -485,6 +687,14 @@ public class PrinterImpl extends NamedImpl implements Printer {
 		result.append(scaleY);
 		result.append(", source: ");
 		result.append(source);
+		result.append(", skew: ");
+		result.append(skew);
+		result.append(", measured: ");
+		result.append(measured);
+		result.append(", bandPeriodsMm: ");
+		result.append(bandPeriodsMm);
+		result.append(", solidTransmittance: ");
+		result.append(solidTransmittance);
 		result.append(')');
 		return result.toString();
 	}

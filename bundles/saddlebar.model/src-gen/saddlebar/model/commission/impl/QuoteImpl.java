@@ -45,6 +45,8 @@ import saddlebar.model.commission.QuoteState;
  *   <li>{@link saddlebar.model.commission.impl.QuoteImpl#getCurrency <em>Currency</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.QuoteImpl#getTotal <em>Total</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.QuoteImpl#getLines <em>Lines</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.QuoteImpl#getChanges <em>Changes</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.QuoteImpl#getReason <em>Reason</em>}</li>
  * </ul>
  *
  * @generated
@@ -179,6 +181,46 @@ public class QuoteImpl extends NamedImpl implements Quote {
 	 * @ordered
 	 */
 	protected EList<QuoteLine> lines;
+
+	/**
+	 * The default value of the '{@link #getChanges() <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChanges()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CHANGES_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getChanges() <em>Changes</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getChanges()
+	 * @generated
+	 * @ordered
+	 */
+	protected String changes = CHANGES_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getReason() <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String REASON_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getReason() <em>Reason</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getReason()
+	 * @generated
+	 * @ordered
+	 */
+	protected String reason = REASON_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -398,6 +440,52 @@ public class QuoteImpl extends NamedImpl implements Quote {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public String getChanges() {
+		return changes;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setChanges(String newChanges) {
+		String oldChanges = changes;
+		changes = newChanges;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.QUOTE__CHANGES, oldChanges, changes));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getReason() {
+		return reason;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setReason(String newReason) {
+		String oldReason = reason;
+		reason = newReason;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.QUOTE__REASON, oldReason, reason));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -466,6 +554,10 @@ public class QuoteImpl extends NamedImpl implements Quote {
 				return getTotal();
 			case CommissionPackage.QUOTE__LINES:
 				return getLines();
+			case CommissionPackage.QUOTE__CHANGES:
+				return getChanges();
+			case CommissionPackage.QUOTE__REASON:
+				return getReason();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -504,6 +596,12 @@ public class QuoteImpl extends NamedImpl implements Quote {
 				getLines().clear();
 				getLines().addAll((Collection<? extends QuoteLine>)newValue);
 				return;
+			case CommissionPackage.QUOTE__CHANGES:
+				setChanges((String)newValue);
+				return;
+			case CommissionPackage.QUOTE__REASON:
+				setReason((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -540,6 +638,12 @@ public class QuoteImpl extends NamedImpl implements Quote {
 			case CommissionPackage.QUOTE__LINES:
 				getLines().clear();
 				return;
+			case CommissionPackage.QUOTE__CHANGES:
+				setChanges(CHANGES_EDEFAULT);
+				return;
+			case CommissionPackage.QUOTE__REASON:
+				setReason(REASON_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -568,6 +672,10 @@ public class QuoteImpl extends NamedImpl implements Quote {
 				return TOTAL_EDEFAULT == null ? total != null : !TOTAL_EDEFAULT.equals(total);
 			case CommissionPackage.QUOTE__LINES:
 				return lines != null && !lines.isEmpty();
+			case CommissionPackage.QUOTE__CHANGES:
+				return CHANGES_EDEFAULT == null ? changes != null : !CHANGES_EDEFAULT.equals(changes);
+			case CommissionPackage.QUOTE__REASON:
+				return REASON_EDEFAULT == null ? reason != null : !REASON_EDEFAULT.equals(reason);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -594,6 +702,10 @@ public class QuoteImpl extends NamedImpl implements Quote {
 		result.append(currency);
 		result.append(", total: ");
 		result.append(total);
+		result.append(", changes: ");
+		result.append(changes);
+		result.append(", reason: ");
+		result.append(reason);
 		result.append(')');
 		return result.toString();
 	}

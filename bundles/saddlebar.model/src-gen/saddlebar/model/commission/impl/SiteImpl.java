@@ -28,6 +28,8 @@ import saddlebar.model.commission.Site;
  *   <li>{@link saddlebar.model.commission.impl.SiteImpl#getCommission <em>Commission</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.SiteImpl#getAddress <em>Address</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.SiteImpl#getAccess <em>Access</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.SiteImpl#getDistanceKm <em>Distance Km</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.SiteImpl#getTrips <em>Trips</em>}</li>
  * </ul>
  *
  * @generated
@@ -72,6 +74,46 @@ public class SiteImpl extends NamedImpl implements Site {
 	 * @ordered
 	 */
 	protected String access = ACCESS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getDistanceKm() <em>Distance Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDistanceKm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final Double DISTANCE_KM_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getDistanceKm() <em>Distance Km</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getDistanceKm()
+	 * @generated
+	 * @ordered
+	 */
+	protected Double distanceKm = DISTANCE_KM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTrips() <em>Trips</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTrips()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int TRIPS_EDEFAULT = 0;
+
+	/**
+	 * The cached value of the '{@link #getTrips() <em>Trips</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTrips()
+	 * @generated
+	 * @ordered
+	 */
+	protected int trips = TRIPS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -187,6 +229,52 @@ public class SiteImpl extends NamedImpl implements Site {
 	 * @generated
 	 */
 	@Override
+	public Double getDistanceKm() {
+		return distanceKm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setDistanceKm(Double newDistanceKm) {
+		Double oldDistanceKm = distanceKm;
+		distanceKm = newDistanceKm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.SITE__DISTANCE_KM, oldDistanceKm, distanceKm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getTrips() {
+		return trips;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTrips(int newTrips) {
+		int oldTrips = trips;
+		trips = newTrips;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.SITE__TRIPS, oldTrips, trips));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.SITE__COMMISSION:
@@ -239,6 +327,10 @@ public class SiteImpl extends NamedImpl implements Site {
 				return getAddress();
 			case CommissionPackage.SITE__ACCESS:
 				return getAccess();
+			case CommissionPackage.SITE__DISTANCE_KM:
+				return getDistanceKm();
+			case CommissionPackage.SITE__TRIPS:
+				return getTrips();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -259,6 +351,12 @@ public class SiteImpl extends NamedImpl implements Site {
 				return;
 			case CommissionPackage.SITE__ACCESS:
 				setAccess((String)newValue);
+				return;
+			case CommissionPackage.SITE__DISTANCE_KM:
+				setDistanceKm((Double)newValue);
+				return;
+			case CommissionPackage.SITE__TRIPS:
+				setTrips((Integer)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -281,6 +379,12 @@ public class SiteImpl extends NamedImpl implements Site {
 			case CommissionPackage.SITE__ACCESS:
 				setAccess(ACCESS_EDEFAULT);
 				return;
+			case CommissionPackage.SITE__DISTANCE_KM:
+				setDistanceKm(DISTANCE_KM_EDEFAULT);
+				return;
+			case CommissionPackage.SITE__TRIPS:
+				setTrips(TRIPS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -299,6 +403,10 @@ public class SiteImpl extends NamedImpl implements Site {
 				return ADDRESS_EDEFAULT == null ? address != null : !ADDRESS_EDEFAULT.equals(address);
 			case CommissionPackage.SITE__ACCESS:
 				return ACCESS_EDEFAULT == null ? access != null : !ACCESS_EDEFAULT.equals(access);
+			case CommissionPackage.SITE__DISTANCE_KM:
+				return DISTANCE_KM_EDEFAULT == null ? distanceKm != null : !DISTANCE_KM_EDEFAULT.equals(distanceKm);
+			case CommissionPackage.SITE__TRIPS:
+				return trips != TRIPS_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -317,6 +425,10 @@ public class SiteImpl extends NamedImpl implements Site {
 		result.append(address);
 		result.append(", access: ");
 		result.append(access);
+		result.append(", distanceKm: ");
+		result.append(distanceKm);
+		result.append(", trips: ");
+		result.append(trips);
 		result.append(')');
 		return result.toString();
 	}

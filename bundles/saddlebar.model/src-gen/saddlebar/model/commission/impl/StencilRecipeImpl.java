@@ -3,20 +3,25 @@
  */
 package saddlebar.model.commission.impl;
 
+import java.util.Collection;
 import org.eclipse.emf.common.notify.Notification;
 import org.eclipse.emf.common.notify.NotificationChain;
 
+import org.eclipse.emf.common.util.EList;
 import org.eclipse.emf.ecore.EClass;
 import org.eclipse.emf.ecore.InternalEObject;
 
 import org.eclipse.emf.ecore.impl.ENotificationImpl;
 import org.eclipse.emf.ecore.impl.MinimalEObjectImpl;
 
+import org.eclipse.emf.ecore.util.EObjectContainmentWithInverseEList;
 import org.eclipse.emf.ecore.util.EcoreUtil;
 
+import org.eclipse.emf.ecore.util.InternalEList;
 import saddlebar.model.commission.CommissionPackage;
 import saddlebar.model.commission.DesignLayer;
 import saddlebar.model.commission.EndRule;
+import saddlebar.model.commission.MendedPlace;
 import saddlebar.model.commission.MirrorRule;
 import saddlebar.model.commission.StencilRecipe;
 import saddlebar.model.commission.ToneCalibration;
@@ -50,6 +55,14 @@ import saddlebar.model.commission.ToneMode;
  *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getMirror <em>Mirror</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getOpenMm <em>Open Mm</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getBridgeMm <em>Bridge Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getCourse <em>Course</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getCourseLayer <em>Course Layer</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getNoiseSide <em>Noise Side</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getClump <em>Clump</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getSupercell <em>Supercell</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getCurve <em>Curve</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getTrapMm <em>Trap Mm</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StencilRecipeImpl#getMends <em>Mends</em>}</li>
  * </ul>
  *
  * @generated
@@ -424,6 +437,156 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 	 * @ordered
 	 */
 	protected Double bridgeMm = BRIDGE_MM_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCourse() <em>Course</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCourse()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String COURSE_EDEFAULT = "straight";
+
+	/**
+	 * The cached value of the '{@link #getCourse() <em>Course</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCourse()
+	 * @generated
+	 * @ordered
+	 */
+	protected String course = COURSE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCourseLayer() <em>Course Layer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCourseLayer()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String COURSE_LAYER_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCourseLayer() <em>Course Layer</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCourseLayer()
+	 * @generated
+	 * @ordered
+	 */
+	protected String courseLayer = COURSE_LAYER_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getNoiseSide() <em>Noise Side</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNoiseSide()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int NOISE_SIDE_EDEFAULT = 64;
+
+	/**
+	 * The cached value of the '{@link #getNoiseSide() <em>Noise Side</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getNoiseSide()
+	 * @generated
+	 * @ordered
+	 */
+	protected int noiseSide = NOISE_SIDE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getClump() <em>Clump</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClump()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double CLUMP_EDEFAULT = 1.0;
+
+	/**
+	 * The cached value of the '{@link #getClump() <em>Clump</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getClump()
+	 * @generated
+	 * @ordered
+	 */
+	protected double clump = CLUMP_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getSupercell() <em>Supercell</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSupercell()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final int SUPERCELL_EDEFAULT = 0;
+
+	/**
+	 * The cached value of the '{@link #getSupercell() <em>Supercell</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSupercell()
+	 * @generated
+	 * @ordered
+	 */
+	protected int supercell = SUPERCELL_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getCurve() <em>Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CURVE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getCurve() <em>Curve</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getCurve()
+	 * @generated
+	 * @ordered
+	 */
+	protected String curve = CURVE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTrapMm() <em>Trap Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTrapMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double TRAP_MM_EDEFAULT = 0.0;
+
+	/**
+	 * The cached value of the '{@link #getTrapMm() <em>Trap Mm</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTrapMm()
+	 * @generated
+	 * @ordered
+	 */
+	protected double trapMm = TRAP_MM_EDEFAULT;
+
+	/**
+	 * The cached value of the '{@link #getMends() <em>Mends</em>}' containment reference list.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMends()
+	 * @generated
+	 * @ordered
+	 */
+	protected EList<MendedPlace> mends;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -947,12 +1110,189 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 	 * @generated
 	 */
 	@Override
+	public String getCourse() {
+		return course;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCourse(String newCourse) {
+		String oldCourse = course;
+		course = newCourse;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__COURSE, oldCourse, course));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCourseLayer() {
+		return courseLayer;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCourseLayer(String newCourseLayer) {
+		String oldCourseLayer = courseLayer;
+		courseLayer = newCourseLayer;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__COURSE_LAYER, oldCourseLayer, courseLayer));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getNoiseSide() {
+		return noiseSide;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setNoiseSide(int newNoiseSide) {
+		int oldNoiseSide = noiseSide;
+		noiseSide = newNoiseSide;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__NOISE_SIDE, oldNoiseSide, noiseSide));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public double getClump() {
+		return clump;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setClump(double newClump) {
+		double oldClump = clump;
+		clump = newClump;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__CLUMP, oldClump, clump));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public int getSupercell() {
+		return supercell;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSupercell(int newSupercell) {
+		int oldSupercell = supercell;
+		supercell = newSupercell;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__SUPERCELL, oldSupercell, supercell));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getCurve() {
+		return curve;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setCurve(String newCurve) {
+		String oldCurve = curve;
+		curve = newCurve;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__CURVE, oldCurve, curve));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public double getTrapMm() {
+		return trapMm;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTrapMm(double newTrapMm) {
+		double oldTrapMm = trapMm;
+		trapMm = newTrapMm;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STENCIL_RECIPE__TRAP_MM, oldTrapMm, trapMm));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public EList<MendedPlace> getMends() {
+		if (mends == null) {
+			mends = new EObjectContainmentWithInverseEList<MendedPlace>(MendedPlace.class, this, CommissionPackage.STENCIL_RECIPE__MENDS, CommissionPackage.MENDED_PLACE__RECIPE);
+		}
+		return mends;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@SuppressWarnings("unchecked")
+	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
 		switch (featureID) {
 			case CommissionPackage.STENCIL_RECIPE__LAYER:
 				if (eInternalContainer() != null)
 					msgs = eBasicRemoveFromContainer(msgs);
 				return basicSetLayer((DesignLayer)otherEnd, msgs);
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				return ((InternalEList<InternalEObject>)(InternalEList<?>)getMends()).basicAdd(otherEnd, msgs);
 		}
 		return super.eInverseAdd(otherEnd, featureID, msgs);
 	}
@@ -967,6 +1307,8 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 		switch (featureID) {
 			case CommissionPackage.STENCIL_RECIPE__LAYER:
 				return basicSetLayer(null, msgs);
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				return ((InternalEList<?>)getMends()).basicRemove(otherEnd, msgs);
 		}
 		return super.eInverseRemove(otherEnd, featureID, msgs);
 	}
@@ -1034,6 +1376,22 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 				return getOpenMm();
 			case CommissionPackage.STENCIL_RECIPE__BRIDGE_MM:
 				return getBridgeMm();
+			case CommissionPackage.STENCIL_RECIPE__COURSE:
+				return getCourse();
+			case CommissionPackage.STENCIL_RECIPE__COURSE_LAYER:
+				return getCourseLayer();
+			case CommissionPackage.STENCIL_RECIPE__NOISE_SIDE:
+				return getNoiseSide();
+			case CommissionPackage.STENCIL_RECIPE__CLUMP:
+				return getClump();
+			case CommissionPackage.STENCIL_RECIPE__SUPERCELL:
+				return getSupercell();
+			case CommissionPackage.STENCIL_RECIPE__CURVE:
+				return getCurve();
+			case CommissionPackage.STENCIL_RECIPE__TRAP_MM:
+				return getTrapMm();
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				return getMends();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -1043,6 +1401,7 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@SuppressWarnings("unchecked")
 	@Override
 	public void eSet(int featureID, Object newValue) {
 		switch (featureID) {
@@ -1105,6 +1464,31 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 				return;
 			case CommissionPackage.STENCIL_RECIPE__BRIDGE_MM:
 				setBridgeMm((Double)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__COURSE:
+				setCourse((String)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__COURSE_LAYER:
+				setCourseLayer((String)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__NOISE_SIDE:
+				setNoiseSide((Integer)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__CLUMP:
+				setClump((Double)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__SUPERCELL:
+				setSupercell((Integer)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__CURVE:
+				setCurve((String)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__TRAP_MM:
+				setTrapMm((Double)newValue);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				getMends().clear();
+				getMends().addAll((Collection<? extends MendedPlace>)newValue);
 				return;
 		}
 		super.eSet(featureID, newValue);
@@ -1178,6 +1562,30 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 			case CommissionPackage.STENCIL_RECIPE__BRIDGE_MM:
 				setBridgeMm(BRIDGE_MM_EDEFAULT);
 				return;
+			case CommissionPackage.STENCIL_RECIPE__COURSE:
+				setCourse(COURSE_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__COURSE_LAYER:
+				setCourseLayer(COURSE_LAYER_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__NOISE_SIDE:
+				setNoiseSide(NOISE_SIDE_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__CLUMP:
+				setClump(CLUMP_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__SUPERCELL:
+				setSupercell(SUPERCELL_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__CURVE:
+				setCurve(CURVE_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__TRAP_MM:
+				setTrapMm(TRAP_MM_EDEFAULT);
+				return;
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				getMends().clear();
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1230,6 +1638,22 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 				return OPEN_MM_EDEFAULT == null ? openMm != null : !OPEN_MM_EDEFAULT.equals(openMm);
 			case CommissionPackage.STENCIL_RECIPE__BRIDGE_MM:
 				return BRIDGE_MM_EDEFAULT == null ? bridgeMm != null : !BRIDGE_MM_EDEFAULT.equals(bridgeMm);
+			case CommissionPackage.STENCIL_RECIPE__COURSE:
+				return COURSE_EDEFAULT == null ? course != null : !COURSE_EDEFAULT.equals(course);
+			case CommissionPackage.STENCIL_RECIPE__COURSE_LAYER:
+				return COURSE_LAYER_EDEFAULT == null ? courseLayer != null : !COURSE_LAYER_EDEFAULT.equals(courseLayer);
+			case CommissionPackage.STENCIL_RECIPE__NOISE_SIDE:
+				return noiseSide != NOISE_SIDE_EDEFAULT;
+			case CommissionPackage.STENCIL_RECIPE__CLUMP:
+				return clump != CLUMP_EDEFAULT;
+			case CommissionPackage.STENCIL_RECIPE__SUPERCELL:
+				return supercell != SUPERCELL_EDEFAULT;
+			case CommissionPackage.STENCIL_RECIPE__CURVE:
+				return CURVE_EDEFAULT == null ? curve != null : !CURVE_EDEFAULT.equals(curve);
+			case CommissionPackage.STENCIL_RECIPE__TRAP_MM:
+				return trapMm != TRAP_MM_EDEFAULT;
+			case CommissionPackage.STENCIL_RECIPE__MENDS:
+				return mends != null && !mends.isEmpty();
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1280,6 +1704,20 @@ public class StencilRecipeImpl extends MinimalEObjectImpl.Container implements S
 		result.append(openMm);
 		result.append(", bridgeMm: ");
 		result.append(bridgeMm);
+		result.append(", course: ");
+		result.append(course);
+		result.append(", courseLayer: ");
+		result.append(courseLayer);
+		result.append(", noiseSide: ");
+		result.append(noiseSide);
+		result.append(", clump: ");
+		result.append(clump);
+		result.append(", supercell: ");
+		result.append(supercell);
+		result.append(", curve: ");
+		result.append(curve);
+		result.append(", trapMm: ");
+		result.append(trapMm);
 		result.append(')');
 		return result.toString();
 	}

@@ -71,6 +71,11 @@ import saddlebar.model.commission.UnitSystem;
  *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getPeople <em>People</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getSuppliers <em>Suppliers</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getCommissions <em>Commissions</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getAddress <em>Address</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getContact <em>Contact</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getMarkFile <em>Mark File</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getAccent <em>Accent</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.StudioImpl#getTerms <em>Terms</em>}</li>
  * </ul>
  *
  * @generated
@@ -325,6 +330,106 @@ public class StudioImpl extends NamedImpl implements Studio {
 	 * @ordered
 	 */
 	protected EList<JoinedCommission> commissions;
+
+	/**
+	 * The default value of the '{@link #getAddress() <em>Address</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAddress()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ADDRESS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getAddress() <em>Address</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAddress()
+	 * @generated
+	 * @ordered
+	 */
+	protected String address = ADDRESS_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getContact() <em>Contact</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getContact()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String CONTACT_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getContact() <em>Contact</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getContact()
+	 * @generated
+	 * @ordered
+	 */
+	protected String contact = CONTACT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getMarkFile() <em>Mark File</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMarkFile()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String MARK_FILE_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getMarkFile() <em>Mark File</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getMarkFile()
+	 * @generated
+	 * @ordered
+	 */
+	protected String markFile = MARK_FILE_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getAccent() <em>Accent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAccent()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String ACCENT_EDEFAULT = "#2f4b5c";
+
+	/**
+	 * The cached value of the '{@link #getAccent() <em>Accent</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getAccent()
+	 * @generated
+	 * @ordered
+	 */
+	protected String accent = ACCENT_EDEFAULT;
+
+	/**
+	 * The default value of the '{@link #getTerms() <em>Terms</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTerms()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final String TERMS_EDEFAULT = null;
+
+	/**
+	 * The cached value of the '{@link #getTerms() <em>Terms</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getTerms()
+	 * @generated
+	 * @ordered
+	 */
+	protected String terms = TERMS_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -698,6 +803,121 @@ public class StudioImpl extends NamedImpl implements Studio {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public String getAddress() {
+		return address;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAddress(String newAddress) {
+		String oldAddress = address;
+		address = newAddress;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STUDIO__ADDRESS, oldAddress, address));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getContact() {
+		return contact;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setContact(String newContact) {
+		String oldContact = contact;
+		contact = newContact;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STUDIO__CONTACT, oldContact, contact));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getMarkFile() {
+		return markFile;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setMarkFile(String newMarkFile) {
+		String oldMarkFile = markFile;
+		markFile = newMarkFile;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STUDIO__MARK_FILE, oldMarkFile, markFile));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getAccent() {
+		return accent;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setAccent(String newAccent) {
+		String oldAccent = accent;
+		accent = newAccent;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STUDIO__ACCENT, oldAccent, accent));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public String getTerms() {
+		return terms;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setTerms(String newTerms) {
+		String oldTerms = terms;
+		terms = newTerms;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.STUDIO__TERMS, oldTerms, terms));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -848,6 +1068,16 @@ public class StudioImpl extends NamedImpl implements Studio {
 				return getSuppliers();
 			case CommissionPackage.STUDIO__COMMISSIONS:
 				return getCommissions();
+			case CommissionPackage.STUDIO__ADDRESS:
+				return getAddress();
+			case CommissionPackage.STUDIO__CONTACT:
+				return getContact();
+			case CommissionPackage.STUDIO__MARK_FILE:
+				return getMarkFile();
+			case CommissionPackage.STUDIO__ACCENT:
+				return getAccent();
+			case CommissionPackage.STUDIO__TERMS:
+				return getTerms();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -945,6 +1175,21 @@ public class StudioImpl extends NamedImpl implements Studio {
 				getCommissions().clear();
 				getCommissions().addAll((Collection<? extends JoinedCommission>)newValue);
 				return;
+			case CommissionPackage.STUDIO__ADDRESS:
+				setAddress((String)newValue);
+				return;
+			case CommissionPackage.STUDIO__CONTACT:
+				setContact((String)newValue);
+				return;
+			case CommissionPackage.STUDIO__MARK_FILE:
+				setMarkFile((String)newValue);
+				return;
+			case CommissionPackage.STUDIO__ACCENT:
+				setAccent((String)newValue);
+				return;
+			case CommissionPackage.STUDIO__TERMS:
+				setTerms((String)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -1023,6 +1268,21 @@ public class StudioImpl extends NamedImpl implements Studio {
 			case CommissionPackage.STUDIO__COMMISSIONS:
 				getCommissions().clear();
 				return;
+			case CommissionPackage.STUDIO__ADDRESS:
+				setAddress(ADDRESS_EDEFAULT);
+				return;
+			case CommissionPackage.STUDIO__CONTACT:
+				setContact(CONTACT_EDEFAULT);
+				return;
+			case CommissionPackage.STUDIO__MARK_FILE:
+				setMarkFile(MARK_FILE_EDEFAULT);
+				return;
+			case CommissionPackage.STUDIO__ACCENT:
+				setAccent(ACCENT_EDEFAULT);
+				return;
+			case CommissionPackage.STUDIO__TERMS:
+				setTerms(TERMS_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -1079,6 +1339,16 @@ public class StudioImpl extends NamedImpl implements Studio {
 				return suppliers != null && !suppliers.isEmpty();
 			case CommissionPackage.STUDIO__COMMISSIONS:
 				return commissions != null && !commissions.isEmpty();
+			case CommissionPackage.STUDIO__ADDRESS:
+				return ADDRESS_EDEFAULT == null ? address != null : !ADDRESS_EDEFAULT.equals(address);
+			case CommissionPackage.STUDIO__CONTACT:
+				return CONTACT_EDEFAULT == null ? contact != null : !CONTACT_EDEFAULT.equals(contact);
+			case CommissionPackage.STUDIO__MARK_FILE:
+				return MARK_FILE_EDEFAULT == null ? markFile != null : !MARK_FILE_EDEFAULT.equals(markFile);
+			case CommissionPackage.STUDIO__ACCENT:
+				return ACCENT_EDEFAULT == null ? accent != null : !ACCENT_EDEFAULT.equals(accent);
+			case CommissionPackage.STUDIO__TERMS:
+				return TERMS_EDEFAULT == null ? terms != null : !TERMS_EDEFAULT.equals(terms);
 		}
 		return super.eIsSet(featureID);
 	}
@@ -1099,6 +1369,16 @@ public class StudioImpl extends NamedImpl implements Studio {
 		result.append(units);
 		result.append(", currency: ");
 		result.append(currency);
+		result.append(", address: ");
+		result.append(address);
+		result.append(", contact: ");
+		result.append(contact);
+		result.append(", markFile: ");
+		result.append(markFile);
+		result.append(", accent: ");
+		result.append(accent);
+		result.append(", terms: ");
+		result.append(terms);
 		result.append(')');
 		return result.toString();
 	}

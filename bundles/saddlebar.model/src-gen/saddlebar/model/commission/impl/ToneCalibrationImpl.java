@@ -48,6 +48,8 @@ import saddlebar.model.commission.TonePoint;
  *   <li>{@link saddlebar.model.commission.impl.ToneCalibrationImpl#getMeasured <em>Measured</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.ToneCalibrationImpl#getReadingsFile <em>Readings File</em>}</li>
  *   <li>{@link saddlebar.model.commission.impl.ToneCalibrationImpl#getPoints <em>Points</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ToneCalibrationImpl#getSupersededBy <em>Superseded By</em>}</li>
+ *   <li>{@link saddlebar.model.commission.impl.ToneCalibrationImpl#getYuleNielsen <em>Yule Nielsen</em>}</li>
  * </ul>
  *
  * @generated
@@ -212,6 +214,36 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 	 * @ordered
 	 */
 	protected EList<TonePoint> points;
+
+	/**
+	 * The cached value of the '{@link #getSupersededBy() <em>Superseded By</em>}' reference.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getSupersededBy()
+	 * @generated
+	 * @ordered
+	 */
+	protected ToneCalibration supersededBy;
+
+	/**
+	 * The default value of the '{@link #getYuleNielsen() <em>Yule Nielsen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getYuleNielsen()
+	 * @generated
+	 * @ordered
+	 */
+	protected static final double YULE_NIELSEN_EDEFAULT = 1.0;
+
+	/**
+	 * The cached value of the '{@link #getYuleNielsen() <em>Yule Nielsen</em>}' attribute.
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @see #getYuleNielsen()
+	 * @generated
+	 * @ordered
+	 */
+	protected double yuleNielsen = YULE_NIELSEN_EDEFAULT;
 
 	/**
 	 * <!-- begin-user-doc -->
@@ -573,6 +605,69 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 	 * <!-- end-user-doc -->
 	 * @generated
 	 */
+	@Override
+	public ToneCalibration getSupersededBy() {
+		if (supersededBy != null && supersededBy.eIsProxy()) {
+			InternalEObject oldSupersededBy = (InternalEObject)supersededBy;
+			supersededBy = (ToneCalibration)eResolveProxy(oldSupersededBy);
+			if (supersededBy != oldSupersededBy) {
+				if (eNotificationRequired())
+					eNotify(new ENotificationImpl(this, Notification.RESOLVE, CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY, oldSupersededBy, supersededBy));
+			}
+		}
+		return supersededBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	public ToneCalibration basicGetSupersededBy() {
+		return supersededBy;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setSupersededBy(ToneCalibration newSupersededBy) {
+		ToneCalibration oldSupersededBy = supersededBy;
+		supersededBy = newSupersededBy;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY, oldSupersededBy, supersededBy));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public double getYuleNielsen() {
+		return yuleNielsen;
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
+	@Override
+	public void setYuleNielsen(double newYuleNielsen) {
+		double oldYuleNielsen = yuleNielsen;
+		yuleNielsen = newYuleNielsen;
+		if (eNotificationRequired())
+			eNotify(new ENotificationImpl(this, Notification.SET, CommissionPackage.TONE_CALIBRATION__YULE_NIELSEN, oldYuleNielsen, yuleNielsen));
+	}
+
+	/**
+	 * <!-- begin-user-doc -->
+	 * <!-- end-user-doc -->
+	 * @generated
+	 */
 	@SuppressWarnings("unchecked")
 	@Override
 	public NotificationChain eInverseAdd(InternalEObject otherEnd, int featureID, NotificationChain msgs) {
@@ -656,6 +751,11 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 				return getReadingsFile();
 			case CommissionPackage.TONE_CALIBRATION__POINTS:
 				return getPoints();
+			case CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY:
+				if (resolve) return getSupersededBy();
+				return basicGetSupersededBy();
+			case CommissionPackage.TONE_CALIBRATION__YULE_NIELSEN:
+				return getYuleNielsen();
 		}
 		return super.eGet(featureID, resolve, coreType);
 	}
@@ -703,6 +803,12 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 				getPoints().clear();
 				getPoints().addAll((Collection<? extends TonePoint>)newValue);
 				return;
+			case CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY:
+				setSupersededBy((ToneCalibration)newValue);
+				return;
+			case CommissionPackage.TONE_CALIBRATION__YULE_NIELSEN:
+				setYuleNielsen((Double)newValue);
+				return;
 		}
 		super.eSet(featureID, newValue);
 	}
@@ -748,6 +854,12 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 			case CommissionPackage.TONE_CALIBRATION__POINTS:
 				getPoints().clear();
 				return;
+			case CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY:
+				setSupersededBy((ToneCalibration)null);
+				return;
+			case CommissionPackage.TONE_CALIBRATION__YULE_NIELSEN:
+				setYuleNielsen(YULE_NIELSEN_EDEFAULT);
+				return;
 		}
 		super.eUnset(featureID);
 	}
@@ -782,6 +894,10 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 				return READINGS_FILE_EDEFAULT == null ? readingsFile != null : !READINGS_FILE_EDEFAULT.equals(readingsFile);
 			case CommissionPackage.TONE_CALIBRATION__POINTS:
 				return points != null && !points.isEmpty();
+			case CommissionPackage.TONE_CALIBRATION__SUPERSEDED_BY:
+				return supersededBy != null;
+			case CommissionPackage.TONE_CALIBRATION__YULE_NIELSEN:
+				return yuleNielsen != YULE_NIELSEN_EDEFAULT;
 		}
 		return super.eIsSet(featureID);
 	}
@@ -808,6 +924,8 @@ public class ToneCalibrationImpl extends NamedImpl implements ToneCalibration {
 		result.append(measured);
 		result.append(", readingsFile: ");
 		result.append(readingsFile);
+		result.append(", yuleNielsen: ");
+		result.append(yuleNielsen);
 		result.append(')');
 		return result.toString();
 	}

@@ -247,14 +247,6 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 				return createPieceAdapter();
 			}
 			@Override
-			public Adapter caseAcceptedMend(AcceptedMend object) {
-				return createAcceptedMendAdapter();
-			}
-			@Override
-			public Adapter caseJoinRule(JoinRule object) {
-				return createJoinRuleAdapter();
-			}
-			@Override
 			public Adapter caseDesignLayer(DesignLayer object) {
 				return createDesignLayerAdapter();
 			}
@@ -361,6 +353,26 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 			@Override
 			public Adapter caseOtherRecord(OtherRecord object) {
 				return createOtherRecordAdapter();
+			}
+			@Override
+			public Adapter caseStockSheet(StockSheet object) {
+				return createStockSheetAdapter();
+			}
+			@Override
+			public Adapter caseGlassFlaw(GlassFlaw object) {
+				return createGlassFlawAdapter();
+			}
+			@Override
+			public Adapter caseMendedPlace(MendedPlace object) {
+				return createMendedPlaceAdapter();
+			}
+			@Override
+			public Adapter caseAcceptedMend(AcceptedMend object) {
+				return createAcceptedMendAdapter();
+			}
+			@Override
+			public Adapter caseJoinRule(JoinRule object) {
+				return createJoinRuleAdapter();
 			}
 			@Override
 			public Adapter defaultCase(EObject object) {
@@ -547,6 +559,34 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createGlassStockAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.StockSheet <em>Stock Sheet</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.StockSheet
+	 * @generated
+	 */
+	public Adapter createStockSheetAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.GlassFlaw <em>Glass Flaw</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.GlassFlaw
+	 * @generated
+	 */
+	public Adapter createGlassFlawAdapter() {
 		return null;
 	}
 
@@ -1051,6 +1091,20 @@ public class CommissionAdapterFactory extends AdapterFactoryImpl {
 	 * @generated
 	 */
 	public Adapter createStencilRecipeAdapter() {
+		return null;
+	}
+
+	/**
+	 * Creates a new adapter for an object of class '{@link saddlebar.model.commission.MendedPlace <em>Mended Place</em>}'.
+	 * <!-- begin-user-doc -->
+	 * This default implementation returns null so that we can easily ignore cases;
+	 * it's useful to ignore a case when inheritance will catch all the cases anyway.
+	 * <!-- end-user-doc -->
+	 * @return the new adapter.
+	 * @see saddlebar.model.commission.MendedPlace
+	 * @generated
+	 */
+	public Adapter createMendedPlaceAdapter() {
 		return null;
 	}
 

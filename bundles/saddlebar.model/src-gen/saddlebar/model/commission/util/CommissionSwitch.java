@@ -397,18 +397,6 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
-			case CommissionPackage.ACCEPTED_MEND: {
-				AcceptedMend acceptedMend = (AcceptedMend)theEObject;
-				T result = caseAcceptedMend(acceptedMend);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
-			case CommissionPackage.JOIN_RULE: {
-				JoinRule joinRule = (JoinRule)theEObject;
-				T result = caseJoinRule(joinRule);
-				if (result == null) result = defaultCase(theEObject);
-				return result;
-			}
 			case CommissionPackage.DESIGN_LAYER: {
 				DesignLayer designLayer = (DesignLayer)theEObject;
 				T result = caseDesignLayer(designLayer);
@@ -593,6 +581,38 @@ public class CommissionSwitch<T> extends Switch<T> {
 				if (result == null) result = defaultCase(theEObject);
 				return result;
 			}
+			case CommissionPackage.STOCK_SHEET: {
+				StockSheet stockSheet = (StockSheet)theEObject;
+				T result = caseStockSheet(stockSheet);
+				if (result == null) result = caseNamed(stockSheet);
+				if (result == null) result = caseIdentified(stockSheet);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.GLASS_FLAW: {
+				GlassFlaw glassFlaw = (GlassFlaw)theEObject;
+				T result = caseGlassFlaw(glassFlaw);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.MENDED_PLACE: {
+				MendedPlace mendedPlace = (MendedPlace)theEObject;
+				T result = caseMendedPlace(mendedPlace);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.ACCEPTED_MEND: {
+				AcceptedMend acceptedMend = (AcceptedMend)theEObject;
+				T result = caseAcceptedMend(acceptedMend);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
+			case CommissionPackage.JOIN_RULE: {
+				JoinRule joinRule = (JoinRule)theEObject;
+				T result = caseJoinRule(joinRule);
+				if (result == null) result = defaultCase(theEObject);
+				return result;
+			}
 			default: return defaultCase(theEObject);
 		}
 	}
@@ -774,6 +794,36 @@ public class CommissionSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseGlassStock(GlassStock object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Stock Sheet</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Stock Sheet</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseStockSheet(StockSheet object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Glass Flaw</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Glass Flaw</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseGlassFlaw(GlassFlaw object) {
 		return null;
 	}
 
@@ -1314,6 +1364,21 @@ public class CommissionSwitch<T> extends Switch<T> {
 	 * @generated
 	 */
 	public T caseStencilRecipe(StencilRecipe object) {
+		return null;
+	}
+
+	/**
+	 * Returns the result of interpreting the object as an instance of '<em>Mended Place</em>'.
+	 * <!-- begin-user-doc -->
+	 * This implementation returns null;
+	 * returning a non-null result will terminate the switch.
+	 * <!-- end-user-doc -->
+	 * @param object the target of the switch.
+	 * @return the result of interpreting the object as an instance of '<em>Mended Place</em>'.
+	 * @see #doSwitch(org.eclipse.emf.ecore.EObject) doSwitch(EObject)
+	 * @generated
+	 */
+	public T caseMendedPlace(MendedPlace object) {
 		return null;
 	}
 

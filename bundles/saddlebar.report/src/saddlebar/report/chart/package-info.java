@@ -1,0 +1,2 @@
+/** Charts of the crafts as PDF. */
+package saddlebar.report.chart;
