@@ -48,16 +48,6 @@ public final class MendChoice {
         return chosen;
     }
 
-    /** @throws Refusal naming the first id that no agreed mend has */
-    public static List<AcceptedMend> agreed(Panel panel, List<String> ids) {
-        List<AcceptedMend> agreed = new ArrayList<>();
-        for (String id : ids) {
-            agreed.add(panel.getMendings().stream().filter(mend -> id(mend.getKey()).equals(id)).findFirst()
-                    .orElseThrow(() -> noSuch(id, panel.getMendings().stream().map(mend -> id(mend.getKey())).toList())));
-        }
-        return agreed;
-    }
-
     private static Refusal noSuch(String id, List<String> known) {
         return new Refusal(id, "no mend has this id", known.isEmpty() ? "there is none to choose" : "take all, or some of " + String.join(", ", known));
     }

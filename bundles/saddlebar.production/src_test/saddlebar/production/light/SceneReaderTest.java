@@ -22,6 +22,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 import saddlebar.artwork.ArtworkReaders;
 import saddlebar.model.art.OutlineMm;
+import saddlebar.model.problem.Problem;
 import saddlebar.model.problem.Severity;
 import saddlebar.model.work.Work;
 import saddlebar.production.facts.CutFacts;
@@ -195,10 +196,8 @@ class SceneReaderTest {
                 + "<g id='cutline' fill='none' stroke='#000'><rect width='200' height='100'/><path id='joint' d='M100 0V97'/></g></svg>");
         SceneReader reader = new SceneReader(shelf);
         EaselScene scene = reader.read(window(panel(300, gap, List.of())), Work.UNWATCHED);
-        ProblemBoard board = new ProblemBoard();
-        board.put("W01", ProblemBoard.of("W01", scene.problems()), reader.mends());
-        PlacedProblem open = board.all().stream().filter(placed -> placed.problem().code().equals("open-end")).findFirst().orElseThrow();
-        PlacedMend mend = board.mend(open).orElseThrow();
+        Problem open = scene.problems().stream().filter(problem -> problem.code().equals("open-end")).findFirst().orElseThrow();
+        PlacedMend mend = reader.mends().stream().filter(one -> one.answers("W01", open)).findFirst().orElseThrow();
         assertEquals(400, mend.at().xMm(), 0.01);
         assertEquals(SceneHint.Kind.MEND, scene.hints().get(0).kind());
         assertEquals(400, scene.hints().get(0).lines().get(0)[0], 0.01);

@@ -19,7 +19,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.locationtech.jts.geom.Coordinate;
 
 import saddlebar.cartoon.mend.Mend;
-import saddlebar.model.commission.AcceptedMend;
 import saddlebar.model.commission.CommissionFactory;
 import saddlebar.model.commission.GlassStock;
 import saddlebar.model.commission.JoinKind;
@@ -34,6 +33,7 @@ import saddlebar.production.bring.Revised;
 import saddlebar.production.check.CommissionStatus;
 import saddlebar.production.check.FormerPieces;
 import saddlebar.production.facts.FactsReader;
+import saddlebar.production.pieces.MendChoice;
 import saddlebar.production.record.Deed;
 import saddlebar.production.record.DeedBook;
 
@@ -159,15 +159,6 @@ class RevisedWindowTest {
         return bench.making().mends(facts.panels().findFirst().orElseThrow(), Work.UNWATCHED);
     }
 
-    private static AcceptedMend accepted(Mend mend) {
-        AcceptedMend accepted = CommissionFactory.eINSTANCE.createAcceptedMend();
-        accepted.setKey(mend.key());
-        accepted.setWords(mend.message());
-        accepted.setXMm(mend.at().xMm());
-        accepted.setYMm(mend.at().yMm());
-        return accepted;
-    }
-
     @Test
     void agreedMendIsDoneAtEachMakingAndDroppedWhenTheDrawingIsMended() throws IOException {
         bench.bring("W01", GAP);
@@ -176,7 +167,7 @@ class RevisedWindowTest {
             assertEquals(1, panel(open).getPieces().size());
             List<Mend> found = proposals(open);
             assertEquals(List.of("extend-end"), found.stream().map(mend -> mend.kind().key()).toList());
-            panel(open).getMendings().add(accepted(found.get(0)));
+            MendChoice.accept(panel(open), found);
         });
         bench.make();
         bench.look(open -> {
