@@ -15,7 +15,10 @@ import saddlebar.artwork.ArtworkReaders;
 import saddlebar.model.store.StudioLibrary;
 import saddlebar.production.bring.Bringing;
 import saddlebar.production.check.Checking;
+import saddlebar.production.document.ReportWriting;
+import saddlebar.production.make.FullSizePrinting;
 import saddlebar.production.make.Making;
+import saddlebar.report.document.Reports;
 import saddlebar.stencil.ScreeningMethods;
 import saddlebar.stencil.process.StencilProcesses;
 
@@ -47,7 +50,8 @@ final class CommandBench {
         return List.of(new PiecesCommand(readers), new ScreenCommand(readers, methods, processes), new GangCommand(readers),
                 new BringCommand(new Bringing(readers, making)), new MakeCommand(making), new CheckCommand(new Checking(making, methods)),
                 new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes), new ToneCommand(readers),
-                new FireCommand(), new ColourCommand());
+                new FireCommand(), new ColourCommand(), new StockCommand(), new FullSizeCommand(new FullSizePrinting(readers)),
+                new ReportCommand(new ReportWriting(readers, List.of(), Reports.own())));
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */
