@@ -15,7 +15,10 @@ import saddlebar.artwork.ArtworkReaders;
 import saddlebar.model.store.StudioLibrary;
 import saddlebar.production.bring.Bringing;
 import saddlebar.production.check.Checking;
+import saddlebar.production.document.ReportWriting;
+import saddlebar.production.make.FullSizePrinting;
 import saddlebar.production.make.Making;
+import saddlebar.report.document.Reports;
 import saddlebar.stencil.ScreeningMethods;
 import saddlebar.stencil.process.StencilProcesses;
 
@@ -50,7 +53,8 @@ final class CommandBench {
                 new ToneCommand(readers, methods, processes), new PrinterCommand(readers, methods), new FireCommand(), new KilnCommand(),
                 new ColourCommand(), new ColourwayCommand(), new RecipeCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(),
                 new OpeningCommand(), new JoinCommand(), new ExposedCommand(), new RecordCommand(),
-                new SuspectsCommand(), new TraceCommand(readers), new ProvCommand(), new RackCommand(), new RemakeCommand(), new StudioCommand());
+                new SuspectsCommand(), new TraceCommand(readers), new ProvCommand(), new RackCommand(), new RemakeCommand(), new StudioCommand(),
+                new StockCommand(), new FullSizeCommand(new FullSizePrinting(readers)), new ReportCommand(new ReportWriting(readers, List.of(), Reports.own())));
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */

@@ -24,6 +24,7 @@ import org.eclipse.swt.custom.SashForm;
 import org.eclipse.swt.widgets.Button;
 import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
+import org.eclipse.ui.operations.UndoRedoActionGroup;
 import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.commission.GlassStock;
@@ -135,6 +136,7 @@ public final class StockView extends ViewPart {
     private void read() {
         laid = List.of();
         desk.commission().ifPresent(commission -> {
+            new UndoRedoActionGroup(getSite(), commission.edits().context(), true).fillActionBars(getViewSite().getActionBars());
             try {
                 laid = LayoutFile.read(commission.path());
             } catch (IOException | Refusal e) {
@@ -148,10 +150,10 @@ public final class StockView extends ViewPart {
         if (table.getTable().isDisposed()) {
             return;
         }
-        Optional<String> before = chosen().map(Row::name);
+        Optional<Row> before = chosen();
         List<Row> rows = desk.commission().map(commission -> StockShelf.rows(commission.folder().studio(), laid)).orElse(List.of());
         table.setInput(rows);
-        rows.stream().filter(row -> before.filter(row.name()::equals).isPresent()).findFirst()
+        rows.stream().filter(row -> before.filter(was -> was.glass().equals(row.glass()) && was.name().equals(row.name())).isPresent()).findFirst()
                 .ifPresent(row -> table.setSelection(new org.eclipse.jface.viewers.StructuredSelection(row)));
         setContentDescription(desk.commission().isEmpty() ? Messages.Stock_openFirst : rows.isEmpty() ? Messages.Stock_empty : "");
         canvas.redraw();
