@@ -41,6 +41,8 @@ final class CurveCanvas extends Canvas {
     private Optional<Integer> chosen = Optional.empty();
     private boolean editable;
     private boolean dragging;
+    private int downX;
+    private int downY;
 
     /** @param taken a curve as it was left after a drag or a key */
     CurveCanvas(Composite parent, Consumer<CurvePoints> taken) {
@@ -57,6 +59,11 @@ final class CurveCanvas extends Canvas {
         addListener(SWT.MouseUp, event -> {
             if (dragging) {
                 dragging = false;
+                boolean moved = Math.hypot(event.x - downX, event.y - downY) > HANDLE_PT; // a quick hand may tell of no move in between
+                if (moved && chosen.isPresent()) {
+                    shown = shown.with(shown.curve().moved(chosen.get(), x(event.x), y(event.y)));
+                    redraw();
+                }
                 taken.accept(shown.curve());
             }
         });
@@ -88,6 +95,8 @@ final class CurveCanvas extends Canvas {
             chosen = shown.curve().near(x, y, REACH);
         }
         dragging = chosen.isPresent();
+        downX = event.x;
+        downY = event.y;
         redraw();
     }
 
