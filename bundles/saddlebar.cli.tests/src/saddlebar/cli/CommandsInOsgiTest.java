@@ -83,8 +83,8 @@ class CommandsInOsgiTest {
     @Test
     void everyCommandIsThere() throws InvalidSyntaxException {
         assertEquals(0, run("--help"));
-        for (String command : List.of("bring", "check", "colour", "cost", "exposed", "fire", "gang", "make", "mesh", "new", "pieces", "prov", "rack", "record", "remake", "screen", "studio",
-                "status",
+        for (String command : List.of("bring", "check", "colour", "cost", "exposed", "fire", "gang", "make", "mesh", "new", "pieces", "prov", "rack", "record",
+                "remake", "screen", "status", "studio",
                 "suspects", "tone", "trace", "wedge")) {
             assertTrue(out.toString().contains("\n  " + command + " "), command + " is missing in:\n" + out);
         }
