@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 
+import org.eclipse.jface.layout.GridDataFactory;
+import org.eclipse.osgi.util.NLS;
 import org.eclipse.swt.SWT;
 import org.eclipse.swt.layout.GridData;
 import org.eclipse.swt.widgets.Combo;
@@ -11,8 +13,6 @@ import org.eclipse.swt.widgets.Composite;
 import org.eclipse.swt.widgets.Control;
 import org.eclipse.swt.widgets.Label;
 import org.eclipse.swt.widgets.Text;
-import org.eclipse.jface.layout.GridDataFactory;
-import org.eclipse.osgi.util.NLS;
 import org.eclipse.ui.part.ViewPart;
 
 import saddlebar.model.problem.Problem;
@@ -20,6 +20,8 @@ import saddlebar.model.problem.Refusal;
 
 /** A part of the print bench: follows its desk, and has fields and a line that says what was entered. */
 abstract class PrintPart extends ViewPart {
+    private static final int FIELD_PT = 120;
+
     private PrintDesk desk;
     private final Runnable onChange = this::shown;
     private Label told;
@@ -70,7 +72,7 @@ abstract class PrintPart extends ViewPart {
 
     private void wide(Control control) {
         first = first == null ? control : first;
-        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).applyTo(control);
+        GridDataFactory.fillDefaults().grab(true, false).align(SWT.FILL, SWT.CENTER).hint(FIELD_PT, SWT.DEFAULT).applyTo(control);
     }
 
     protected final void toldBelow(Composite parent, int columns) {

@@ -29,6 +29,8 @@ import saddlebar.production.record.DeedBook;
  * piece, press the button.
  */
 public final class PullCardView extends PrintPart implements ISelectionListener {
+    private static final int NARROWEST_PT = 260;
+
     private Label piece;
     private Combo layer;
     private Combo who;
@@ -52,9 +54,9 @@ public final class PullCardView extends PrintPart implements ISelectionListener 
         scrolled.setContent(body);
         scrolled.setExpandHorizontal(true);
         scrolled.setExpandVertical(true);
-        GridLayoutFactory.swtDefaults().numColumns(4).margins(10, 8).spacing(8, 5).applyTo(body);
+        GridLayoutFactory.swtDefaults().numColumns(2).margins(10, 8).spacing(8, 5).applyTo(body);
         piece = new Label(body, SWT.WRAP);
-        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).hint(200, SWT.DEFAULT).applyTo(piece);
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).hint(200, SWT.DEFAULT).applyTo(piece);
         layer = combo(body, Messages.Card_layer);
         who = combo(body, Messages.Card_who);
         line(body);
@@ -67,8 +69,6 @@ public final class PullCardView extends PrintPart implements ISelectionListener 
         firing = combo(body, Messages.Card_firing);
         place = combo(body, Messages.Card_place);
         peak = text(body, Messages.Card_peak);
-        new Label(body, SWT.NONE);
-        new Label(body, SWT.NONE);
         Button fired = button(body, Messages.Card_fire, this::fired);
         line(body);
         defect = combo(body, Messages.Card_defect);
@@ -76,26 +76,26 @@ public final class PullCardView extends PrintPart implements ISelectionListener 
         severity = combo(body, Messages.Card_severity);
         severity.setItems(DeedBook.SEVERITIES.toArray(String[]::new));
         photo = text(body, Messages.Card_photo);
+        new Label(body, SWT.NONE);
         Button choose = new Button(body, SWT.PUSH);
         choose.setText(Messages.Card_photoChoose);
         choose.addListener(SWT.Selection, event -> choosePhoto());
-        new Label(body, SWT.NONE);
         Button found = button(body, Messages.Card_flaw, this::found);
-        toldBelow(body, 4);
+        toldBelow(body, 2);
         buttons = List.of(pulled, fired, found);
-        scrolled.setMinSize(body.computeSize(SWT.DEFAULT, SWT.DEFAULT));
+        scrolled.setMinSize(body.computeSize(NARROWEST_PT, SWT.DEFAULT));
         getSite().getPage().addSelectionListener(this);
     }
 
     private static void line(Composite body) {
-        GridDataFactory.fillDefaults().span(4, 1).grab(true, false).applyTo(new Label(body, SWT.SEPARATOR | SWT.HORIZONTAL));
+        GridDataFactory.fillDefaults().span(2, 1).grab(true, false).applyTo(new Label(body, SWT.SEPARATOR | SWT.HORIZONTAL));
     }
 
     private static Button button(Composite body, String words, Runnable press) {
         Button button = new Button(body, SWT.PUSH);
         button.setText(words);
         button.addListener(SWT.Selection, event -> press.run());
-        GridDataFactory.swtDefaults().span(4, 1).align(SWT.END, SWT.CENTER).applyTo(button);
+        GridDataFactory.swtDefaults().span(2, 1).align(SWT.END, SWT.CENTER).applyTo(button);
         return button;
     }
 
