@@ -83,7 +83,7 @@ class CommandsInOsgiTest {
     @Test
     void everyCommandIsThere() throws InvalidSyntaxException {
         assertEquals(0, run("--help"));
-        for (String command : List.of("bring", "check", "colour", "cost", "exposed", "fire", "gang", "make", "mesh", "new", "pieces", "record", "screen",
+        for (String command : List.of("bring", "check", "colour", "cost", "exposed", "fire", "gang", "make", "mesh", "new", "pieces", "recipe", "record", "screen",
                 "status",
                 "suspects", "tone", "wedge")) {
             assertTrue(out.toString().contains("\n  " + command + " "), command + " is missing in:\n" + out);

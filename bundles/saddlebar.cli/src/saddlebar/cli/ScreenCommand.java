@@ -174,7 +174,8 @@ public final class ScreenCommand implements BenchCommand {
 
     /** The JSON document; what a method does not have is null. */
     record Answer(String file, int widthPx, int heightPx, double dpi, String method, Double lpi, Double angleDeg, Double dotMm, int levels, double coverage,
-            long tooFine, long bridgesLost, long looseIslands, boolean mirrored, String compression, String sha256, double seconds,
+            long tooFine, long bridgesLost, long looseIslands, boolean mirrored, String compression,
+            String compressionChoice, String sha256, double seconds,
             List<MendRow> mended, List<QualityRow> quality) {
     }
 
@@ -239,7 +240,8 @@ public final class ScreenCommand implements BenchCommand {
             List<QualityRow> measured = quality.measured(List.of(recipe), methods, replace, common.work(1), words);
             common.answer(new Answer(out.toString(), written.widthPx(), written.heightPx(), dpi, method, boxed(actual.lpi()), boxed(actual.angleDeg()),
                     boxed(actual.dotMm()), actual.levels(), found.coverage(), found.tooFine(), found.bridgesLost(), found.looseIslands(), mirrored,
-                    written.compression(), written.sha256OfFile(), seconds, steps.stream().map(MendRow::of).toList(), measured), words);
+                    written.compression(), written.choice().isEmpty() ? null : written.choice(), written.sha256OfFile(), seconds,
+                    steps.stream().map(MendRow::of).toList(), measured), words);
             List<Problem> problems = new ArrayList<>(artwork.warnings());
             problems.addAll(screening.advice(recipe));
             common.tell(problems);
@@ -369,6 +371,9 @@ public final class ScreenCommand implements BenchCommand {
         List<String> words = new ArrayList<>();
         words.add(String.format(Locale.ROOT, "%s: %d x %d px at %s dpi (%.1f x %.1f mm), %s", out, written.widthPx(), written.heightPx(), Units.plain(dpi),
                 Units.mmOfPx(written.widthPx(), dpi), Units.mmOfPx(written.heightPx(), dpi), written.compression()));
+        if (!written.choice().isEmpty()) {
+            words.add("Packed as " + written.choice() + ".");
+        }
         StringBuilder screen = new StringBuilder(method);
         actual.lpi().ifPresent(value -> screen.append(String.format(Locale.ROOT, ", %.3f lines an inch", value)));
         actual.angleDeg().ifPresent(value -> screen.append(String.format(Locale.ROOT, " at %.3f degrees", value)));

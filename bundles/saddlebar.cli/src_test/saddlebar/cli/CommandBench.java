@@ -49,7 +49,7 @@ final class CommandBench {
                 new StatusCommand(), new NewCommand(), new MeshCommand(methods), new WedgeCommand(methods, processes),
                 new ToneCommand(readers, methods, processes), new PrinterCommand(readers, methods), new FireCommand(), new KilnCommand(),
                 new ColourCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(), new OpeningCommand(), new JoinCommand(),
-                new ExposedCommand(), new RecordCommand());
+                new ExposedCommand(), new RecordCommand(), new RecipeCommand());
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */

@@ -3,8 +3,13 @@ package saddlebar.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+
+import javax.imageio.ImageIO;
 
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -12,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 import com.google.gson.JsonElement;
 import com.google.gson.JsonObject;
+
+import saddlebar.model.file.Hashes;
 
 /** The fields that scripts rely on, command by command; a field without a value is there and null. */
 class JsonFieldsTest {
@@ -53,6 +60,39 @@ class JsonFieldsTest {
             has(json(0, "screen @panel.svg --dpi 300 --lpi 20 --layer matt --replace --out @new.tif --method " + method), "file", "widthPx", "heightPx", "dpi",
                     "method", "lpi", "angleDeg", "dotMm", "levels", "coverage", "tooFine", "bridgesLost", "sha256", "seconds");
         }
+    }
+
+    /** Each format says how it was made; a changed bit is noticed; a file of others says that it says nothing. */
+    @Test
+    void recipe() throws IOException {
+        for (String ending : new String[] {"tif", "pdf", "png"}) {
+            String sha256 = json(0, "screen @panel.svg --dpi 300 --lpi 20 --layer matt --out @new." + ending).get("sha256").getAsString();
+            JsonObject answer = json(0, "recipe @new." + ending);
+            has(answer, "file", "format", "widthPx", "heightPx", "dpi", "title", "recipe", "recipeIntact", "bitsIntact", "sha256OfBits");
+            assertTrue(answer.get("recipe").getAsString().startsWith("method: am\nruling: 20.0 lpi at 22.5 degrees"), answer.toString());
+            assertEquals(300, answer.get("dpi").getAsDouble());
+            assertEquals(sha256, Hashes.sha256(bench.at("new." + ending)));
+        }
+        byte[] bytes = Files.readAllBytes(bench.at("new.tif"));
+        int at = new String(bytes, StandardCharsets.ISO_8859_1).indexOf("ruling: 20.0");
+        bytes[at + 8] = '3';
+        Files.write(bench.at("changed.tif"), bytes);
+        JsonObject changed = json(1, "recipe @changed.tif");
+        assertTrue(changed.get("bitsIntact").getAsBoolean() && !changed.get("recipeIntact").getAsBoolean(), changed.toString());
+        ImageIO.write(new BufferedImage(9, 9, BufferedImage.TYPE_BYTE_BINARY), "tiff",
+                bench.at("foreign.tif").toFile());
+        assertTrue(json(1, "recipe @foreign.tif").get("recipeIntact").isJsonNull());
+        assertEquals(3, bench.run("recipe @panel.svg"), bench.told());
+        assertEquals(3, bench.run("recipe @none.tif"), bench.told());
+    }
+
+    /** Single px: the smallest packing, with a word why. */
+    @Test
+    void packingIsSaid() {
+        JsonObject fine = json(0, "screen @panel.svg --dpi 300 --method diffusion --dot-mm 0.085 --layer matt --tone linear --out @fine.tif");
+        assertEquals("deflate", fine.get("compression").getAsString());
+        assertTrue(fine.get("compressionChoice").getAsString().contains("since T.6 would take"), fine.toString());
+        assertTrue(json(0, "screen @panel.svg --dpi 300 --lpi 20 --layer matt --out @am.tif").get("compressionChoice").isJsonNull());
     }
 
     @Test

@@ -1,17 +1,20 @@
 package saddlebar.stencil.code;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 
 import saddlebar.model.work.Work;
 import saddlebar.stencil.BitBands;
 
 /**
- * 1-bit gray PNG at full resolution with its px a metre and words, without a time: gray 0 = black = toner. Streamed. Equal bytes on every run of
+ * 1-bit gray PNG at full resolution with its px a metre, its words and a metadata packet, without a time: gray 0 = black = toner. Streamed. Equal bytes on every run of
  * one Java; another Java may pack the same bits to other bytes, since deflate leaves that free.
  * <p>Source: ISO/IEC 15948 (PNG), 11.2 and 11.3.
  */
 public final class BitonalPng {
+    /** Keyword of a metadata packet: ISO 16684-1 and the PNG registry. */
+    static final String XMP = "XML:com.adobe.xmp";
     private static final int BAND_BYTES = 1 << 18;
 
     private BitonalPng() {
@@ -32,9 +35,12 @@ public final class BitonalPng {
             chunks.text("Description", settings.description());
             chunks.text("Software", settings.software());
             writeRows(bits, chunks, hash, work);
+            String sha256OfBits = hash.hex();
+            // behind the rows, since their hash is known only now
+            chunks.text(XMP, new String(XmpPacket.of(settings.title(), settings.description(), sha256OfBits), StandardCharsets.UTF_8));
             chunks.end();
-            try (PngBits written = new PngBits(file.written())) {
-                return file.commitIfSame(hash.hex(), written, "deflate", work);
+            try (PngBits written = new PngBits(file.written(), String.valueOf(target.getFileName()))) {
+                return file.commitIfSame(sha256OfBits, written, "deflate", "", work);
             }
         }
     }

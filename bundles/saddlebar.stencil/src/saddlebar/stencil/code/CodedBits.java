@@ -10,6 +10,7 @@ import java.nio.file.StandardOpenOption;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -19,15 +20,18 @@ import saddlebar.model.work.Work;
 import saddlebar.stencil.BitBands;
 
 /**
- * The rows of a picture as they will lie in a file, kept in a hidden file beside the target: coded by T.6, or plain where T.6 would be larger
- * (single scattered px can take 2.8 times the plain bits). Which of both is decided by the measured sizes of the whole picture, since a TIFF has
- * one compression and a PDF image one filter. Several files can be written from one of these.
+ * The rows of a picture as they will lie in a file, kept in a hidden file beside the target: coded by T.6, deflated, or plain. T.6 is tried first, which
+ * is the smallest for all dots that grow and the most widely read. As soon as it is longer than all plain bits (single scattered px can take 2.8 times
+ * them) plain bits go on in its place; and if what is there then takes more than a quarter of the plain bits it is deflated too, and the smaller is kept.
+ * Which is decided for the whole picture, since a TIFF has one compression and a PDF image one filter. Several files can be written from one of these.
  *
  * <p>Rows are read in order by the calling thread, coded on several threads in chunks of whole rows that are told the row above them, and joined
  * bit by bit in order: the bytes do not depend on the number of threads or the size of the chunks.
  */
 public final class CodedBits implements AutoCloseable {
     private static final int CHUNK_BYTES = 1 << 18;
+    /** Below this part of the plain bits T.6 is small enough for deflate, which takes far longer, not to be tried. */
+    private static final int DEFLATE_FROM_SHARE = 4;
 
     /** One strip: where its bytes lie, and how many rows it holds. */
     record Strip(long offset, long bytes, int rows) {
@@ -40,7 +44,9 @@ public final class CodedBits implements AutoCloseable {
     private final List<Strip> strips = new ArrayList<>();
     private final CodeBits carried = new CodeBits(1 << 16);
     private OutputFile file;
-    private boolean plain;
+    private BitPacking packing = BitPacking.T6;
+    private boolean t6TooLong;
+    private long t6Bytes;
     private int rowsDone;
     private long bytesDone;
     private long stripStart;
@@ -83,9 +89,21 @@ public final class CodedBits implements AutoCloseable {
         return heightPx;
     }
 
-    /** {@code T.6} or {@code none}. */
+    /** {@code T.6}, {@code deflate} or {@code none}. */
     public String compression() {
-        return plain ? "none" : "T.6";
+        return packing.word();
+    }
+
+    /** Why not T.6, with the sizes; empty if it is T.6. */
+    public String choice() {
+        if (packing == BitPacking.T6) {
+            return "";
+        }
+        String t6 = t6TooLong ? "more" : String.format(Locale.ROOT, "%.1f MB", t6Bytes / 1e6);
+        String plain = String.format(Locale.ROOT, "%.1f MB", plainBytes() / 1e6);
+        return packing == BitPacking.PLAIN ? String.format(Locale.ROOT, "plain bits (%s), since T.6 would take %s, and deflate no less", plain, t6)
+                : String.format(Locale.ROOT, "deflate (%.1f MB), since T.6 would take %s and plain bits %s", bytesDone / 1e6, t6TooLong ? "more than " + plain : t6,
+                        plain);
     }
 
     /** Size of the rows without any file around them. */
@@ -98,8 +116,8 @@ public final class CodedBits implements AutoCloseable {
         return sha256OfBits;
     }
 
-    boolean isPlain() {
-        return plain;
+    BitPacking packing() {
+        return packing;
     }
 
     List<Strip> strips() {
@@ -147,8 +165,8 @@ public final class CodedBits implements AutoCloseable {
                 System.arraycopy(chunk.rows, (wanted - 1) * wordsPerRow, above, 0, wordsPerRow);
                 hash.add(chunk.rows, wanted);
                 rowsRead += wanted;
-                if (pool == null || plain) {
-                    take(plain ? chunk : chunk.encode(encoders.get()));
+                if (pool == null || isPlain()) {
+                    take(isPlain() ? chunk : chunk.encode(encoders.get()));
                     work.advance(wanted);
                     free.push(chunk);
                 } else {
@@ -157,13 +175,16 @@ public final class CodedBits implements AutoCloseable {
                         free.push(takeFirst(underWay, work));
                     }
                 }
-                while (plain && !underWay.isEmpty()) {
+                while (isPlain() && !underWay.isEmpty()) {
                     free.push(takeFirst(underWay, work)); // before the first plain chunk that is not under way
                 }
             }
             while (!underWay.isEmpty()) {
                 work.checkpoint();
                 takeFirst(underWay, work);
+            }
+            if (bytesDone > plainBytes() / DEFLATE_FROM_SHARE) {
+                deflateIfSmaller(pool, threads, work);
             }
         } finally {
             if (pool != null) {
@@ -216,7 +237,7 @@ public final class CodedBits implements AutoCloseable {
 
     /** The next chunk, in order. */
     private void take(RowChunk chunk) throws IOException {
-        if (plain) {
+        if (isPlain()) {
             writePlain(chunk.rows, chunk.rowCount);
         } else {
             long before = carried.bitLength() >> 3;
@@ -234,7 +255,7 @@ public final class CodedBits implements AutoCloseable {
             stripStart = bytesDone;
             stripRows = 0;
         }
-        if (!plain && bytesDone > plainBytes()) {
+        if (!isPlain() && bytesDone > plainBytes()) {
             turnPlain();
         }
     }
@@ -257,24 +278,16 @@ public final class CodedBits implements AutoCloseable {
         if (stripRows > 0) {
             codedStrips.add(new Strip(stripStart, Files.size(file.written()) - stripStart, stripRows));
         }
-        plain = true;
+        packing = BitPacking.PLAIN;
+        t6TooLong = true;
         strips.clear();
         bytesDone = 0;
         stripStart = 0;
         try (OutputFile coded = file) {
             file = OutputFile.open(hidden("plain"), true);
             try (FileChannel channel = FileChannel.open(coded.written(), StandardOpenOption.READ)) {
-                long[] row = new long[(widthPx + 63) >> 6];
                 for (Strip strip : codedStrips) {
-                    try (FileSlice in = new FileSlice(channel, strip.offset, strip.bytes)) {
-                        T6Decoder decoder = new T6Decoder(in, widthPx);
-                        for (int y = 0; y < strip.rows; y++) {
-                            if (!decoder.next(row, 0)) {
-                                throw new IllegalStateException("our own code ended at row " + y + " of a strip of " + strip.rows);
-                            }
-                            writePlain(row, 1);
-                        }
-                    }
+                    eachRow(channel, strip, BitPacking.T6, row -> writePlain(row, 1));
                     if (strip.rows == rowsPerStrip || rowsDone == heightPx) {
                         strips.add(new Strip(stripStart, bytesDone - stripStart, strip.rows));
                         stripStart = bytesDone;
@@ -282,6 +295,59 @@ public final class CodedBits implements AutoCloseable {
                 }
             }
         }
+    }
+
+    /** Something done with a row. */
+    private interface RowTaker {
+        void take(long[] row) throws IOException;
+    }
+
+    private void eachRow(FileChannel channel, Strip strip, BitPacking packed, RowTaker taker) throws IOException {
+        long[] row = new long[(widthPx + 63) >> 6];
+        try (BitBands rows = new StreamBits(new FileSlice(channel, strip.offset, strip.bytes), widthPx, strip.rows, packed)) {
+            while (rows.read(row, 1) > 0) {
+                taker.take(row);
+            }
+        }
+    }
+
+    private void deflateIfSmaller(ExecutorService pool, int threads, Work work) throws IOException {
+        t6Bytes = bytesDone;
+        List<Strip> deflated = new ArrayList<>();
+        byte[] bytes = new byte[PackedRows.bytesPerRow(widthPx)];
+        long size = 0;
+        OutputFile smaller = OutputFile.open(hidden("deflated"), true);
+        try (FileChannel channel = FileChannel.open(file.written(), StandardOpenOption.READ)) {
+            for (Strip strip : strips) {
+                try (ZlibStream stream = new ZlibStream(smaller, pool, threads)) {
+                    eachRow(channel, strip, packing, row -> {
+                        work.checkpoint();
+                        PackedRows.pack(row, 1, widthPx, bytes, 0);
+                        stream.write(bytes, bytes.length);
+                    });
+                    long stripBytes = stream.finish();
+                    deflated.add(new Strip(size, stripBytes, strip.rows));
+                    size += stripBytes;
+                }
+            }
+        } catch (IOException | RuntimeException e) {
+            smaller.close();
+            throw e;
+        }
+        if (size >= bytesDone) {
+            smaller.close();
+            return;
+        }
+        file.close();
+        file = smaller;
+        packing = BitPacking.DEFLATE;
+        strips.clear();
+        strips.addAll(deflated);
+        bytesDone = size;
+    }
+
+    private boolean isPlain() {
+        return packing == BitPacking.PLAIN;
     }
 
     @Override

@@ -81,7 +81,7 @@ public final class OutputFile extends OutputStream {
      *
      * @param readBack the rows of the file as it lies at {@link #written()}, from the first; closed by this
      */
-    WrittenBits commitIfSame(String sha256OfBits, BitBands readBack, String compression, Work work) throws IOException {
+    WrittenBits commitIfSame(String sha256OfBits, BitBands readBack, String compression, String choice, Work work) throws IOException {
         String read = BitsHash.of(readBack, work);
         if (!read.equals(sha256OfBits)) {
             throw new LockedException(target + " reads back other bits than were written; nothing was changed; check the disk");
@@ -89,7 +89,7 @@ public final class OutputFile extends OutputStream {
         String sha256OfFile = Hashes.sha256(written());
         long bytes = Files.size(written());
         commit();
-        return new WrittenBits(target, sha256OfFile, read, bytes, readBack.widthPx(), readBack.heightPx(), compression);
+        return new WrittenBits(target, sha256OfFile, read, bytes, readBack.widthPx(), readBack.heightPx(), compression, choice);
     }
 
     /** The only moment at which the world sees a change. */

@@ -33,10 +33,10 @@ import saddlebar.model.work.Work;
 import saddlebar.stencil.BitBands;
 
 /**
- * A sheet as PDF of one page at exact size (px / dpi * 72 pt), holding one image whose bytes are those of a TIFF with one strip: T.6, or plain bits
- * where T.6 would be larger. Viewers are asked not to scale when printing. No date; the document's identifiers come from the bits and the words.
+ * A sheet as PDF of one page at exact size (px / dpi * 72 pt), holding one image whose bytes are those of a TIFF with one strip: T.6, or deflated
+ * or plain bits where that is smaller. Viewers are asked not to scale when printing. No date; the document's identifiers come from the bits and the words.
  * One image a page and not one a strip, since a viewer may leave a hair between two images, which would print.
- * <p>Source: ISO 32000-1:2008, 7.4.6 with Table 11 (CCITTFaxDecode), 8.9.5 (images), 12.2 (PrintScaling), 14.3.2 (metadata), 14.4 (identifiers).
+ * <p>Source: ISO 32000-1:2008, 7.4.4 (FlateDecode), 7.4.6 with Table 11 (CCITTFaxDecode), 8.9.5 (images), 12.2 (PrintScaling), 14.3.2 (metadata), 14.4 (identifiers).
  */
 public final class SheetPdf {
     /** Largest side of a page, ISO 32000-1, Annex C. */
@@ -47,6 +47,12 @@ public final class SheetPdf {
      * image by one px, which a screen of dots shows as a band.
      */
     private static final double INSET_PX = 0.01;
+
+    /**
+     * By so much, a seventh of a micrometre, the page is smaller than its px: sizes such as 1.38 pt come out a hair above 23 px in binary, and a viewer that
+     * rounds up would draw a row or a column more.
+     */
+    private static final double SHORTER_PT = 0.0004;
 
     private SheetPdf() {
     }
@@ -97,7 +103,7 @@ public final class SheetPdf {
 
     private static void save(CodedBits coded, OutputFile file, double widthPt, double heightPt, BitonalSettings settings) throws IOException {
         try (PDDocument document = new PDDocument(IOUtils.createTempFileOnlyStreamCache())) {
-            PDPage page = new PDPage(new PDRectangle((float) widthPt, (float) heightPt));
+            PDPage page = new PDPage(new PDRectangle((float) (widthPt - SHORTER_PT), (float) (heightPt - SHORTER_PT)));
             document.addPage(page);
             PDResources resources = new PDResources();
             page.setResources(resources);
@@ -113,10 +119,10 @@ public final class SheetPdf {
 
     private static PDImageXObject image(PDDocument document, CodedBits coded) throws IOException {
         try (InputStream bytes = coded.open()) {
-            COSName filter = coded.isPlain() ? null : COSName.CCITTFAX_DECODE;
+            COSName filter = filter(coded.packing());
             PDImageXObject image = new PDImageXObject(document, bytes, filter, coded.widthPx(), coded.heightPx(), 1, PDDeviceGray.INSTANCE);
             COSDictionary dictionary = image.getCOSObject();
-            if (coded.isPlain()) {
+            if (coded.packing() != BitPacking.T6) {
                 COSArray oneIsBlack = new COSArray();
                 oneIsBlack.add(COSInteger.ONE);
                 oneIsBlack.add(COSInteger.ZERO);
@@ -135,6 +141,14 @@ public final class SheetPdf {
             }
             return image;
         }
+    }
+
+    private static COSName filter(BitPacking packing) {
+        return switch (packing) {
+            case T6 -> COSName.CCITTFAX_DECODE;
+            case PLAIN -> null;
+            case DEFLATE -> COSName.FLATE_DECODE;
+        };
     }
 
     private static PDStream content(PDDocument document, double widthPt, double heightPt, double insetPt) throws IOException {
@@ -168,8 +182,8 @@ public final class SheetPdf {
             throw new LockedException(target + " reads back a page of another size than was written; nothing was changed; check the disk");
         }
         COSStream stream = (COSStream) document.getPage(0).getResources().getXObject(COSName.getPDFName("Sheet")).getCOSObject();
-        try (BitBands readBack = new StreamBits(stream.createRawInputStream(), coded.widthPx(), coded.heightPx(), coded.isPlain())) {
-            return file.commitIfSame(coded.sha256OfBits(), readBack, coded.compression(), work);
+        try (BitBands readBack = new StreamBits(stream.createRawInputStream(), coded.widthPx(), coded.heightPx(), coded.packing())) {
+            return file.commitIfSame(coded.sha256OfBits(), readBack, coded.compression(), coded.choice(), work);
         }
     }
 }

@@ -1,13 +1,14 @@
 package saddlebar.stencil.code;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Locale;
 import java.util.Optional;
 
 import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -20,10 +21,10 @@ import saddlebar.model.units.Units;
 import saddlebar.model.work.Work;
 
 /**
- * What a stencil's or sheet's file (TIFF or PDF of this program) says of itself, and whether it is still true: the recipe, its hash, and the hash of the
+ * What a stencil's or sheet's file (TIFF, PDF or PNG of this program) says of itself, and whether it is still true: the recipe, its hash, and the hash of the
  * bits as they were recorded, with the hash of the bits that are in it now.
  *
- * @param format         {@code tiff} or {@code pdf}
+ * @param format         {@code tiff}, {@code pdf} or {@code png}
  * @param dpi            px an inch; 0 if the file does not say
  * @param title          may be empty
  * @param recipe         how it was made; may be empty
@@ -33,6 +34,8 @@ import saddlebar.model.work.Work;
  */
 public record StencilFile(String format, int widthPx, int heightPx, double dpi, String title, String recipe, Optional<String> recordedRecipe,
         Optional<String> recordedBits, String bits) {
+    private static final int MOST_PX = 1 << 20;
+
     /** Whether the recipe is the one that was written. */
     public boolean recipeIntact() {
         return recordedRecipe.isPresent() && recordedRecipe.get().equals(Hashes.sha256(recipe));
@@ -46,14 +49,33 @@ public record StencilFile(String format, int widthPx, int heightPx, double dpi, 
     /**
      * Reads a file to its end.
      *
-     * @throws Refusal if it is no bitonal TIFF, and no PDF of one sheet
+     * @throws Refusal if it is no bitonal TIFF or PNG, and no PDF of one sheet
      */
     public static StencilFile read(Path file, Work work) throws IOException {
         String name = String.valueOf(file.getFileName());
         if (!Files.isRegularFile(file)) {
             throw new Refusal(name, "there is no such file", "give a stencil or sheet");
         }
-        return name.toLowerCase(Locale.ROOT).endsWith(".pdf") ? ofPdf(file, name, work) : ofTiff(file, work);
+        return switch (kind(file)) {
+            case "%PDF" -> ofPdf(file, name, work);
+            case "\u0089PNG" -> ofPng(file, name, work);
+            default -> ofTiff(file, work);
+        };
+    }
+
+    /** Its first four bytes, whatever its name. */
+    private static String kind(Path file) throws IOException {
+        try (InputStream in = Files.newInputStream(file)) {
+            return new String(in.readNBytes(4), StandardCharsets.ISO_8859_1);
+        }
+    }
+
+    private static StencilFile ofPng(Path file, String name, Work work) throws IOException {
+        PngBits bits = new PngBits(file, name);
+        String hash = BitsHash.of(bits, work);
+        String packet = bits.text(BitonalPng.XMP);
+        return new StencilFile("png", bits.widthPx(), bits.heightPx(), bits.dpi(), bits.text("Title"), bits.text("Description"),
+                XmpPacket.hash(packet, "recipe"), XmpPacket.hash(packet, "bits"), hash);
     }
 
     private static StencilFile ofTiff(Path file, Work work) throws IOException {
@@ -73,8 +95,10 @@ public record StencilFile(String format, int widthPx, int heightPx, double dpi, 
             COSStream stream = image.getCOSObject();
             int width = stream.getInt(COSName.WIDTH);
             int height = stream.getInt(COSName.HEIGHT);
-            boolean plain = stream.getDictionaryObject(COSName.FILTER) == null;
-            String hash = BitsHash.of(new StreamBits(stream.createRawInputStream(), width, height, plain), work);
+            if (width < 1 || height < 1 || width > MOST_PX || height > MOST_PX) {
+                throw new Refusal(name, "it says an image of " + width + " x " + height + " px", "copy or make it again");
+            }
+            String hash = BitsHash.of(new StreamBits(stream.createRawInputStream(), width, height, packing(stream, name)), work);
             PDMetadata metadata = document.getDocumentCatalog().getMetadata();
             String packet = metadata == null ? "" : new String(metadata.toByteArray(), StandardCharsets.UTF_8);
             double dpi = width / (document.getPage(0).getMediaBox().getWidth() / Units.PT_PER_INCH);
@@ -83,6 +107,20 @@ public record StencilFile(String format, int widthPx, int heightPx, double dpi, 
         } catch (IOException damaged) {
             throw new Refusal(name, "it cannot be read as PDF: " + damaged.getMessage(), "copy or make it again", damaged);
         }
+    }
+
+    private static BitPacking packing(COSStream stream, String name) {
+        COSBase filter = stream.getDictionaryObject(COSName.FILTER);
+        if (filter == null) {
+            return BitPacking.PLAIN;
+        }
+        if (filter.equals(COSName.CCITTFAX_DECODE)) {
+            return BitPacking.T6;
+        }
+        if (filter.equals(COSName.FLATE_DECODE)) {
+            return BitPacking.DEFLATE;
+        }
+        throw new Refusal(name, "its image is packed otherwise than this program does", "give the PDF or TIFF of a sheet");
     }
 
     private static String orEmpty(String text) {

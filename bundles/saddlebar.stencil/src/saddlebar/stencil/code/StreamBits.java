@@ -6,23 +6,22 @@ import java.io.InputStream;
 
 import saddlebar.stencil.BitBands;
 
-/** Rows of one strip, T.6 or plain, from a stream that is closed with it; 1 = black. */
+/** Rows of one strip, however packed, from a stream that is closed with it; 1 = black. */
 final class StreamBits implements BitBands {
     private final InputStream in;
     private final int widthPx;
     private final int heightPx;
-    private final boolean plain;
     private final byte[] packed;
+    /** Null where rows are bytes as they are. */
     private final T6Decoder decoder;
     private int row;
 
-    StreamBits(InputStream in, int widthPx, int heightPx, boolean plain) {
-        this.in = in;
+    StreamBits(InputStream in, int widthPx, int heightPx, BitPacking packing) {
+        this.in = packing == BitPacking.DEFLATE ? new InflatedBytes(in) : in;
         this.widthPx = widthPx;
         this.heightPx = heightPx;
-        this.plain = plain;
         this.packed = new byte[PackedRows.bytesPerRow(widthPx)];
-        this.decoder = new T6Decoder(in, widthPx);
+        this.decoder = packing == BitPacking.T6 ? new T6Decoder(in, widthPx) : null;
     }
 
     @Override
@@ -48,7 +47,7 @@ final class StreamBits implements BitBands {
     }
 
     private boolean next(long[] target, int firstWord) throws IOException {
-        if (!plain) {
+        if (decoder != null) {
             return decoder.next(target, firstWord);
         }
         if (in.readNBytes(packed, 0, packed.length) < packed.length) {

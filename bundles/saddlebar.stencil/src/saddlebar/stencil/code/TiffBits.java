@@ -11,7 +11,7 @@ import saddlebar.model.problem.Refusal;
 import saddlebar.stencil.BitBands;
 
 /**
- * The rows of a bitonal TIFF 6.0 file, 1 = black, read strip by strip: plain, by runs, T.4 in one dimension or T.6; both byte orders, both
+ * The rows of a bitonal TIFF 6.0 or BigTIFF file, 1 = black, read strip by strip: plain, deflated, by runs, T.4 in one dimension or T.6; both byte orders, both
  * orders of bits, both meanings of 0. Damage is told when its row is read.
  */
 public final class TiffBits implements BitBands {
@@ -61,7 +61,7 @@ public final class TiffBits implements BitBands {
                 throw directory.refused("its directory has fewer strips than its " + height + " rows need", "save it again");
             }
             for (int i = 0; i < strips; i++) {
-                if (offsets[i] + byteCounts[i] > file.size()) {
+                if (offsets[i] < 0 || byteCounts[i] < 0 || offsets[i] > file.size() - byteCounts[i]) {
                     throw directory.refused("the file is cut short: strip " + i + " lies beyond its end", "copy or save it again");
                 }
             }
@@ -102,6 +102,12 @@ public final class TiffBits implements BitBands {
                 yield "T.4";
             }
             case TiffTag.COMPRESSION_T6 -> "T.6";
+            case TiffTag.COMPRESSION_DEFLATE, TiffTag.COMPRESSION_DEFLATE_BEFORE -> {
+                if (directory.number(TiffTag.PREDICTOR, 1) != 1) {
+                    throw directory.refused("its px are kept as differences, which no bitonal file has", "save it with T.6 or no compression");
+                }
+                yield "deflate";
+            }
             default -> throw directory.refused("its compression " + compression + " is not read", "save it with T.6 or no compression");
         };
     }
@@ -141,7 +147,13 @@ public final class TiffBits implements BitBands {
         if (stripRow == 0) {
             openStrip(row / rowsPerStrip);
         }
-        if (!strip.next(target, firstWord)) {
+        boolean there;
+        try {
+            there = strip.next(target, firstWord);
+        } catch (InflatedBytes.DamagedBytesException e) {
+            throw new DamagedCodeException(stripRow, e.getMessage());
+        }
+        if (!there) {
             throw new DamagedCodeException(stripRow, "the code ends before the last row");
         }
         if (!oneIsBlack) {
@@ -149,13 +161,20 @@ public final class TiffBits implements BitBands {
         }
     }
 
-    private void openStrip(int index) {
+    private void openStrip(int index) throws IOException {
+        if (stripBytes != null) {
+            stripBytes.close();
+        }
         stripBytes = new FileSlice(file, offsets[index], byteCounts[index]);
         if (lowestBitFirst) {
             stripBytes = new ReversedBits(stripBytes);
         }
         strip = switch (compression) {
             case TiffTag.COMPRESSION_NONE -> plainRows();
+            case TiffTag.COMPRESSION_DEFLATE, TiffTag.COMPRESSION_DEFLATE_BEFORE -> {
+                stripBytes = new InflatedBytes(stripBytes);
+                yield plainRows();
+            }
             case TiffTag.COMPRESSION_T6 -> new T6Decoder(stripBytes, widthPx())::next;
             default -> new T4Decoder(stripBytes, widthPx(), compression == TiffTag.COMPRESSION_RUNS)::next;
         };
@@ -184,8 +203,10 @@ public final class TiffBits implements BitBands {
 
     @Override
     public void close() {
-        try {
-            file.close();
+        try (file) {
+            if (stripBytes != null) {
+                stripBytes.close();
+            }
         } catch (IOException e) {
             throw new IllegalStateException(name + " cannot be closed", e);
         }

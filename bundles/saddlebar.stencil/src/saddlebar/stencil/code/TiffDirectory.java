@@ -15,6 +15,9 @@ import saddlebar.model.problem.Refusal;
 final class TiffDirectory {
     private static final int MOST_VALUES = 1 << 21;
     private static final int MOST_TEXT = 1 << 20;
+    private static final int MOST_FIELDS = 0xFFFF;
+    private static final int CLASSIC = 42;
+    private static final int BIG = 43;
 
     private record Field(int type, long count, long valueAt) {
     }
@@ -22,6 +25,7 @@ final class TiffDirectory {
     private final FileChannel file;
     private final String name;
     private final ByteOrder order;
+    private final boolean big;
     private final Map<Integer, Field> fields = new TreeMap<>();
 
     TiffDirectory(FileChannel file, String name) throws IOException {
@@ -34,20 +38,37 @@ final class TiffDirectory {
         }
         this.order = mark == 0x4949 ? ByteOrder.LITTLE_ENDIAN : ByteOrder.BIG_ENDIAN;
         header.order(order);
-        if (header.getShort(2) != 42) {
-            throw refused("this is no TIFF file of the classic kind (version " + header.getShort(2) + ", not 42)", "save it as TIFF 6.0");
+        int version = header.getShort(2) & 0xFFFF;
+        if (version != CLASSIC && version != BIG) {
+            throw refused("this is no TIFF file (version " + version + ", not 42 or 43)", "save it as TIFF 6.0");
         }
-        long at = header.getInt(4) & 0xFFFFFFFFL;
-        int count = bytes(at, 2, order).getShort(0) & 0xFFFF;
-        ByteBuffer entries = bytes(at + 2, 12 * count, order);
+        this.big = version == BIG;
+        if (big && (header.getShort(4) != 8 || header.getShort(6) != 0)) {
+            throw refused("its header says offsets of " + header.getShort(4) + " bytes, which BigTIFF does not have", "save it as TIFF 6.0");
+        }
+        readFields(big ? bytes(8, 8, order).getLong(0) : header.getInt(4) & 0xFFFFFFFFL);
+    }
+
+    private void readFields(long at) throws IOException {
+        int head = big ? 8 : 2;
+        int width = big ? 20 : 12;
+        int inside = big ? 8 : 4;
+        ByteBuffer number = bytes(at, head, order);
+        long count = big ? number.getLong(0) : number.getShort(0) & 0xFFFF;
+        if (count < 0 || count > MOST_FIELDS) {
+            throw refused("its directory says that it has " + Long.toUnsignedString(count) + " fields", "copy or save it again");
+        }
+        ByteBuffer entries = bytes(at + head, width * (int) count, order);
         for (int i = 0; i < count; i++) {
-            int entry = 12 * i;
+            int entry = width * i;
             int tag = entries.getShort(entry) & 0xFFFF;
             int type = entries.getShort(entry + 2) & 0xFFFF;
-            long values = entries.getInt(entry + 4) & 0xFFFFFFFFL;
-            boolean inside = values * TiffTag.bytesOf(type) <= 4;
-            long valueAt = inside ? at + 2 + entry + 8 : entries.getInt(entry + 8) & 0xFFFFFFFFL;
-            fields.putIfAbsent(tag, new Field(type, values, valueAt));
+            long values = big ? entries.getLong(entry + 4) : entries.getInt(entry + 4) & 0xFFFFFFFFL;
+            int bytesOf = TiffTag.bytesOf(type);
+            boolean fits = bytesOf == 0 || values >= 0 && values <= inside / bytesOf;
+            int valueAt = entry + width - inside;
+            long place = big ? entries.getLong(valueAt) : entries.getInt(valueAt) & 0xFFFFFFFFL;
+            fields.putIfAbsent(tag, new Field(type, values, fits ? at + head + valueAt : place));
         }
     }
 
@@ -62,16 +83,29 @@ final class TiffDirectory {
 
     long[] numbers(int tag) throws IOException {
         Field field = fields.get(tag);
-        if (field == null || field.count < 1 || field.count > MOST_VALUES || field.type != TiffTag.SHORT && field.type != TiffTag.LONG) {
+        if (field == null || field.count < 1 || field.count > MOST_VALUES || !isWhole(field.type)) {
             throw refused("field " + tag + " of its directory is missing or no list of whole numbers", "save the file again as TIFF 6.0");
         }
         int width = TiffTag.bytesOf(field.type);
         ByteBuffer bytes = bytes(field.valueAt, (int) field.count * width, order);
         long[] values = new long[(int) field.count];
         for (int i = 0; i < values.length; i++) {
-            values[i] = width == 2 ? bytes.getShort(2 * i) & 0xFFFF : bytes.getInt(4 * i) & 0xFFFFFFFFL;
+            values[i] = switch (width) {
+                case 2 -> bytes.getShort(2 * i) & 0xFFFF;
+                case 4 -> bytes.getInt(4 * i) & 0xFFFFFFFFL;
+                default -> bytes.getLong(8 * i); // below 0 beyond 2^63, which no file reaches: whoever uses it refuses it
+            };
         }
         return values;
+    }
+
+    private static boolean isWhole(int type) {
+        return type == TiffTag.SHORT || type == TiffTag.LONG || type == TiffTag.LONG8;
+    }
+
+    /** Whether counts and offsets have 8 bytes. */
+    boolean isBig() {
+        return big;
     }
 
     /** A fraction; 0 if it is not there or has no value. */
@@ -101,8 +135,8 @@ final class TiffDirectory {
     }
 
     private ByteBuffer bytes(long at, int count, ByteOrder byteOrder) throws IOException {
-        if (at + count > file.size()) {
-            throw new Refusal(name, "the file is cut short or damaged: " + count + " bytes at " + at + " lie beyond its end",
+        if (at < 0 || at > file.size() - count) {
+            throw new Refusal(name, "the file is cut short or damaged: " + count + " bytes at " + Long.toUnsignedString(at) + " lie beyond its end",
                     "copy or save it again", new EOFException());
         }
         ByteBuffer bytes = ByteBuffer.allocate(count).order(byteOrder);

@@ -6,7 +6,10 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** A TIFF directory while it is put together: fields in ascending order, values of more than 4 bytes after them (TIFF 6.0, section 2). */
+/**
+ * A TIFF directory while it is put together: fields in ascending order, values that do not fit into their fields after them (TIFF 6.0, section 2; BigTIFF,
+ * whose counts and offsets have 8 bytes, as libtiff's specification of 2007 has it).
+ */
 final class TiffFields {
     private record Field(int type, int count, byte[] value) {
     }
@@ -23,6 +26,19 @@ final class TiffFields {
             bytes.putInt((int) value);
         }
         fields.put(tag, new Field(TiffTag.LONG, values.length, bytes.array()));
+    }
+
+    /** Places or sizes within a file. */
+    void offsets(int tag, boolean big, long... values) {
+        if (!big) {
+            longs(tag, values);
+            return;
+        }
+        ByteBuffer bytes = buffer(8 * values.length);
+        for (long value : values) {
+            bytes.putLong(value);
+        }
+        fields.put(tag, new Field(TiffTag.LONG8, values.length, bytes.array()));
     }
 
     void bytes(int tag, byte[] value) {
@@ -45,27 +61,38 @@ final class TiffFields {
     }
 
     /**
-     * @param at where in the file the directory will lie, an even number
+     * @param at  where in the file the directory will lie, an even number
+     * @param big for BigTIFF
      */
-    byte[] bytes(long at) {
-        int directoryBytes = 2 + 12 * fields.size() + 4;
-        int outside = fields.values().stream().mapToInt(field -> field.value.length > 4 ? even(field.value.length) : 0).sum();
-        ByteBuffer bytes = buffer(even(directoryBytes) + outside);
-        int next = even(directoryBytes);
-        bytes.putShort((short) fields.size());
+    byte[] bytes(long at, boolean big) {
+        int inside = big ? 8 : 4;
+        int directoryBytes = even(big ? 8 + 20 * fields.size() + 8 : 2 + 12 * fields.size() + 4);
+        int outside = fields.values().stream().mapToInt(field -> field.value.length > inside ? even(field.value.length) : 0).sum();
+        ByteBuffer bytes = buffer(directoryBytes + outside);
+        int next = directoryBytes;
+        number(bytes, fields.size(), big ? 8 : 2);
         for (Map.Entry<Integer, Field> entry : fields.entrySet()) {
             Field field = entry.getValue();
-            bytes.putShort(entry.getKey().shortValue()).putShort((short) field.type).putInt(field.count);
-            if (field.value.length > 4) {
-                bytes.putInt((int) (at + next));
+            bytes.putShort(entry.getKey().shortValue()).putShort((short) field.type);
+            number(bytes, field.count, inside);
+            if (field.value.length > inside) {
+                number(bytes, at + next, inside);
                 bytes.put(next, field.value);
                 next += even(field.value.length);
             } else {
-                bytes.put(field.value).position(bytes.position() + 4 - field.value.length);
+                bytes.put(field.value).position(bytes.position() + inside - field.value.length);
             }
         }
-        bytes.putInt(0); // no further picture
+        number(bytes, 0, inside); // no further picture
         return bytes.array();
+    }
+
+    private static void number(ByteBuffer bytes, long value, int width) {
+        switch (width) {
+            case 2 -> bytes.putShort((short) value);
+            case 4 -> bytes.putInt((int) value);
+            default -> bytes.putLong(value);
+        }
     }
 
     private static int even(int bytes) {

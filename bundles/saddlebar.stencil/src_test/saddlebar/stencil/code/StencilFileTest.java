@@ -12,8 +12,15 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 
+import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
+import javax.imageio.metadata.IIOMetadata;
+import javax.imageio.stream.ImageInputStream;
+
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.w3c.dom.Element;
+import org.w3c.dom.NodeList;
 
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.work.Work;
@@ -45,7 +52,9 @@ class StencilFileTest {
         Path pdf = folder.resolve("a.pdf");
         WrittenBits written = BitonalTiff.write(picture(1).bands(), tiff, SETTINGS.withRowsPerStrip(32), Work.UNWATCHED);
         SheetPdf.write(picture(1).bands(), pdf, SETTINGS, Work.UNWATCHED);
-        for (Path file : new Path[] {tiff, pdf}) {
+        Path png = folder.resolve("a.png");
+        BitonalPng.write(picture(1).bands(), png, SETTINGS, Work.UNWATCHED);
+        for (Path file : new Path[] {tiff, pdf, png}) {
             StencilFile read = StencilFile.read(file, Work.UNWATCHED);
             assertEquals(RECIPE, read.recipe());
             assertEquals("Sheet 1", read.title());
@@ -67,6 +76,30 @@ class StencilFileTest {
         StencilFile read = StencilFile.read(tiff, Work.UNWATCHED);
         assertFalse(read.recipeIntact());
         assertTrue(read.bitsIntact());
+    }
+
+    /** By its bytes and not by its name; the packet is where others look for it. */
+    @Test
+    void pngSaysItsRecipeWhereOthersLook() throws Exception {
+        Path png = folder.resolve("a.png.copy");
+        BitonalPng.write(picture(4).bands(), png, SETTINGS, Work.UNWATCHED);
+        assertEquals("png", StencilFile.read(png, Work.UNWATCHED).format());
+        ImageReader reader = ImageIO.getImageReadersByFormatName("png").next(); // the JDK's
+        try (ImageInputStream in = ImageIO.createImageInputStream(png.toFile())) {
+            reader.setInput(in);
+            IIOMetadata metadata = reader.getImageMetadata(0);
+            NodeList texts = ((Element) metadata.getAsTree(metadata.getNativeMetadataFormatName())).getElementsByTagName("iTXtEntry");
+            Element last = (Element) texts.item(texts.getLength() - 1);
+            assertEquals("XML:com.adobe.xmp", last.getAttribute("keyword"));
+            assertTrue(last.getAttribute("text").contains("dc:identifier=\"recipe:sha256:"), last.getAttribute("text"));
+        } finally {
+            reader.dispose();
+        }
+        byte[] bytes = Files.readAllBytes(png);
+        String text = new String(bytes, StandardCharsets.ISO_8859_1);
+        bytes[text.lastIndexOf("40 lpi")] = '5';
+        Files.write(png, bytes);
+        assertTrue(assertThrows(Refusal.class, () -> StencilFile.read(png, Work.UNWATCHED)).getMessage().contains("its part iTXt is damaged"));
     }
 
     @Test
