@@ -1,3 +1,6 @@
+import java.awt.image.BufferedImage;
+import java.awt.image.DataBufferByte;
+import java.awt.image.IndexColorModel;
 import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.File;
@@ -8,10 +11,30 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.SplittableRandom;
 
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
+
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.PDPageContentStream;
+import org.apache.pdfbox.pdmodel.common.PDRectangle;
+import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
+
+import saddlebar.artwork.Artwork;
+import saddlebar.artwork.ArtworkReaders;
+import saddlebar.artwork.LayerChoice;
+import saddlebar.artwork.RasterRequest;
+import saddlebar.artwork.ReadSettings;
+import saddlebar.model.art.GrayCoding;
 import saddlebar.model.work.Work;
 import saddlebar.stencil.BitBands;
 import saddlebar.stencil.ScreenedBands;
@@ -24,11 +47,13 @@ import saddlebar.stencil.code.TiffBits;
 import saddlebar.stencil.tone.ToneTable;
 
 /**
- * A tabloid sheet at 1200 dpi, or its first rows, through our kernels and through public programs. Wall time of the whole work, files read and written
- * on both sides; ours warm in this process, theirs whole processes (which start in some milliseconds). Medians, with the spread of the rounds.
+ * A tabloid sheet at 1200 dpi, or its first rows, through our kernels and through public programs, files read and written on both sides; ours warm in this
+ * process, theirs whole processes (which start in some milliseconds). Wall time and time of the processors (all threads, compiler and collector of ours
+ * among them), which what else the machine does changes less. Medians, with the spread of the rounds.
  */
 public final class SheetBench {
     private static final int WIDTH = 13200;
+    private static final int WARM_ROUNDS = 2;
     private static final ToneTable TONE = ToneTable.linear();
     private static final ScreeningMethods METHODS = ScreeningMethods.ownMethods();
 
@@ -39,6 +64,10 @@ public final class SheetBench {
     private final Path folder;
     private final int rows;
     private final int rounds;
+    /** Processors' time and most memory of the programs that the last task ran. */
+    private double childSeconds;
+    private double childMb;
+    private final List<String> memory = new ArrayList<>();
 
     private SheetBench(Path folder, int rows, int rounds) {
         this.folder = folder;
@@ -47,6 +76,10 @@ public final class SheetBench {
     }
 
     public static void main(String[] args) throws Exception {
+        if (args[0].equals("photograph")) {
+            photograph(Path.of(args[1]), Path.of(args[2]), 2);
+            return;
+        }
         new SheetBench(Path.of(args[0]), Integer.parseInt(args[1]), Integer.parseInt(args[2])).run();
     }
 
@@ -56,7 +89,8 @@ public final class SheetBench {
         double load = java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage();
         System.out.printf(Locale.ROOT, "%n## %s, %d x %d px (%.0f Mpx), %d rounds%n%n", LocalDate.now(), WIDTH, rows, WIDTH * (double) rows / 1e6, rounds);
         System.out.printf(Locale.ROOT, "2 cores, x86-64, Java %s; load average at the start %.1f.%n%n", System.getProperty("java.specification.version"), load);
-        System.out.println("| work | ours s (least-most) | peer | peer s (least-most) | peer / ours |\n| --- | --- | --- | --- | --- |");
+        System.out.println("| work | ours, wall s (least-most) | processors s | peer | peer, wall s (least-most) | processors s | MB | wall: peer / ours "
+                + "| processors: peer / ours |\n| --- | --- | --- | --- | --- | --- | --- | --- | --- |");
         ScreeningRecipe fine = ScreeningRecipe.withDefaults().withMethod("diffusion").withDotMm(0.021);
         ScreeningRecipe raster = fine.withScan(ScreeningRecipe.Scan.RASTER);
         Path ours = folder.resolve("ours.pbm");
@@ -65,6 +99,12 @@ public final class SheetBench {
         row("error diffusion, 1 px, to and fro, one thread", () -> screen(gray, fine, 1, ours), "pgmtopbm -fs", netpbmFs);
         sameTone(ours, theirs, 0.005);
         row("the same, every row left to right, one thread", () -> screen(gray, raster, 1, ours), "pgmtopbm -fs", netpbmFs);
+        sameLocally(ours, theirs, 0.02);
+        Path pillow = folder.resolve("pillow.pbm");
+        Task pillowFs = () -> command(null, "/usr/bin/python3", "-c", "from PIL import Image\nImage.MAX_IMAGE_PIXELS = None\nImage.open('" + gray
+                + "').convert('1').save('" + pillow + "')");
+        row("the same, every row left to right, one thread", () -> screen(gray, raster, 1, ours), "Pillow convert('1')", pillowFs);
+        sameLocally(ours, pillow, 0.02);
         String one = sha(ours);
         row("the same, two threads", () -> screen(gray, raster, 2, ours), "pgmtopbm -fs", netpbmFs);
         require(one.equals(sha(ours)), "two threads made other bits than one");
@@ -79,6 +119,82 @@ public final class SheetBench {
         coding("T.6, dots of 40 lines an inch", ScreeningRecipe.withDefaults(), gray);
         coding("1 px diffusion (ours then plain, since T.6 would be larger)", fine, gray);
         ghostscript(gray);
+        photograph();
+        memory();
+        if (System.getenv("SADDLEBAR") != null) {
+            wholeProcess(System.getenv("SADDLEBAR"));
+        }
+        System.out.printf(Locale.ROOT, "%nMost memory of our whole process on the photograph page, heap 256 MB: %s. Load average at the end %.1f.%n",
+                String.join("; ", memory), java.lang.management.ManagementFactory.getOperatingSystemMXBean().getSystemLoadAverage());
+    }
+
+    /** A page of the sheet's size that holds one gray photograph (noise and soft shapes, 300 px an inch, JPEG), made by netpbm and Ghostscript's language. */
+    private Path photographPage(int heightPx) throws Exception {
+        int width = WIDTH / 4;
+        int height = heightPx / 4;
+        BufferedImage photo = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_GRAY);
+        SplittableRandom random = new SplittableRandom(11);
+        for (int y = 0; y < height; y++) {
+            for (int x = 0; x < width; x++) {
+                double soft = 128 + 90 * Math.sin(x / 170.0) * Math.cos(y / 110.0) + random.nextInt(-12, 13);
+                photo.getRaster().setSample(x, y, 0, Math.max(0, Math.min(255, (int) soft)));
+            }
+        }
+        Path page = folder.resolve("photo.pdf");
+        try (PDDocument document = new PDDocument()) {
+            PDPage sheet = new PDPage(new PDRectangle(WIDTH * 72 / 1200f, heightPx * 72 / 1200f));
+            document.addPage(sheet);
+            try (PDPageContentStream content = new PDPageContentStream(document, sheet)) {
+                content.drawImage(JPEGFactory.createFromImage(document, photo, 0.9f), 0, 0, WIDTH * 72 / 1200f, heightPx * 72 / 1200f);
+            }
+            document.save(page.toFile());
+        }
+        return page;
+    }
+
+    private void photograph() throws Exception {
+        Path page = photographPage(rows);
+        Path ours = folder.resolve("ours.tif");
+        Path theirs = folder.resolve("gs.tif");
+        Task mine = () -> photograph(page, ours, 2);
+        row("photograph page (PDF, JPEG) to am 40/22.5 to T.6 TIFF, verified, two threads", mine, "gs tiffg4, whole process",
+                () -> command(null, "gs", "-q", "-dBATCH", "-dNOPAUSE", "-r1200", "-sDEVICE=tiffg4", "-sOutputFile=" + theirs, page.toString()));
+        double apart = Math.abs(share(BitonalTiff.read(ours)) - share(BitonalTiff.read(theirs)));
+        require(apart < 0.02, "the photographs differ by " + apart + " in tone");
+        row("the same", mine, "pdftoppm -mono -r 1200 (no compression)",
+                () -> command(null, "pdftoppm", "-mono", "-r", "1200", "-singlefile", page.toString(), folder.resolve("drawn").toString()));
+    }
+
+    static void photograph(Path page, Path target, int threads) throws IOException {
+        try (Artwork artwork = ArtworkReaders.ownReaders().read(page, ReadSettings.asDrawn())) {
+            RasterRequest place = RasterRequest.ofPage(artwork, 1200, GrayCoding.CODE_VALUES);
+            try (BitBands bits = new ScreenedBands(artwork.gray(LayerChoice.all(), place, Work.UNWATCHED), TONE, METHODS.method("am"),
+                    ScreeningRecipe.withDefaults(), threads)) {
+                BitonalTiff.write(bits, target, BitonalSettings.at(1200).replacing(true).onThreads(threads), Work.UNWATCHED);
+            }
+        }
+    }
+
+    /** Most memory of the whole pipeline in a process with a heap of 256 MB, on a quarter of the rows and on all. */
+    private void memory() throws Exception {
+        for (int height : new int[] {rows / 4, rows}) {
+            Path page = photographPage(height);
+            command(null, "java", "-Xmx256m", "-Djava.awt.headless=true", "-cp", System.getProperty("java.class.path"), "SheetBench", "photograph",
+                    page.toString(), folder.resolve("memory.tif").toString());
+            memory.add(String.format(Locale.ROOT, "%d rows %.0f MB", height, childMb));
+        }
+    }
+
+    /** The command line from its start to its end, and its memory at two heights of a sheet in a heap of 256 MB. */
+    private void wholeProcess(String saddlebar) throws Exception {
+        Path page = photographPage(rows);
+        Path ours = folder.resolve("cli.tif");
+        Path theirs = folder.resolve("gs.tif");
+        row("the same page, our whole process from its start", () -> command(null, saddlebar, "screen", page.toString(), "--tone", "linear", "--quiet",
+                "--progress", "none", "--replace", "--out", ours.toString()), "gs tiffg4, whole process",
+                () -> command(null, "gs", "-q", "-dBATCH", "-dNOPAUSE", "-r1200", "-sDEVICE=tiffg4", "-sOutputFile=" + theirs, page.toString()));
+        command(null, saddlebar, "screen", page.toString(), "--tone", "linear", "--quiet", "--progress", "none", "--replace", "--out", ours.toString());
+        memory.add(String.format(Locale.ROOT, "the command line with its own heap %.0f MB", childMb));
     }
 
     private void coding(String what, ScreeningRecipe recipe, Path gray) throws Exception {
@@ -94,6 +210,11 @@ public final class SheetBench {
         row(what + ": the same, two threads", () -> encode(pbm, ours, settings.onThreads(2)), "tiffcp -c g4",
                 () -> command(null, "tiffcp", "-c", "g4", plain.toString(), theirs.toString()));
         require(BitsHash.of(BitonalTiff.read(ours), Work.UNWATCHED).equals(BitsHash.of(BitonalTiff.read(theirs), Work.UNWATCHED)), "both hold the same bits");
+        BufferedImage image = image(pbm);
+        Path jdk = folder.resolve("jdk.tif");
+        row(what + ": encode and verify, one thread", () -> encode(pbm, ours, settings.onThreads(1)), "the JDK's TIFF writer, T.6, warm in this process",
+                () -> timed(() -> writeByJdk(image, jdk)));
+        require(BitsHash.of(BitonalTiff.read(ours), Work.UNWATCHED).equals(BitsHash.of(BitonalTiff.read(jdk), Work.UNWATCHED)), "both hold the same bits");
         row(what + ": decode what libtiff coded", () -> decode(theirs), "tiffcp -c none",
                 () -> command(null, "tiffcp", "-c", "none", theirs.toString(), plain.toString()));
     }
@@ -126,19 +247,34 @@ public final class SheetBench {
     private void row(String what, Task ours, String peer, Task theirs) throws Exception {
         double[] mine = new double[rounds];
         double[] other = new double[rounds];
-        ours.run(); // warms up
+        double[] myCpu = new double[rounds];
+        double[] otherCpu = new double[rounds];
+        for (int warm = 0; warm < WARM_ROUNDS; warm++) {
+            ours.run();
+        }
         theirs.run();
         for (int round = 0; round < rounds; round++) {
+            double cpu = cpuSeconds();
             mine[round] = seconds(ours);
+            myCpu[round] = cpuSeconds() - cpu + childSeconds;
             other[round] = seconds(theirs);
+            otherCpu[round] = childSeconds;
         }
-        Arrays.sort(mine);
-        Arrays.sort(other);
-        System.out.printf(Locale.ROOT, "| %s | %.2f (%.2f-%.2f) | %s | %.2f (%.2f-%.2f) | %.1f |%n", what, mine[rounds / 2], mine[0], mine[rounds - 1], peer,
-                other[rounds / 2], other[0], other[rounds - 1], other[rounds / 2] / mine[rounds / 2]);
+        for (double[] times : new double[][] {mine, other, myCpu, otherCpu}) {
+            Arrays.sort(times);
+        }
+        int middle = rounds / 2;
+        System.out.printf(Locale.ROOT, "| %s | %.2f (%.2f-%.2f) | %.2f | %s | %.2f (%.2f-%.2f) | %.2f | %.0f | %.1f | %.1f |%n", what, mine[middle], mine[0],
+                mine[rounds - 1], myCpu[middle], peer, other[middle], other[0], other[rounds - 1], otherCpu[middle], childMb, other[middle] / mine[middle],
+                otherCpu[middle] / myCpu[middle]);
     }
 
-    private static double seconds(Task task) throws Exception {
+    private static double cpuSeconds() {
+        return ((com.sun.management.OperatingSystemMXBean) java.lang.management.ManagementFactory.getOperatingSystemMXBean()).getProcessCpuTime() / 1e9;
+    }
+
+    private double seconds(Task task) throws Exception {
+        childSeconds = 0;
         long begun = System.nanoTime();
         task.run();
         return (System.nanoTime() - begun) / 1e9;
@@ -181,6 +317,44 @@ public final class SheetBench {
         }
     }
 
+    /** Work of this process that stands for a peer. */
+    private void timed(Task task) throws Exception {
+        double cpu = cpuSeconds();
+        task.run();
+        childSeconds = cpuSeconds() - cpu;
+        childMb = 0;
+    }
+
+    private static BufferedImage image(Path pbm) throws IOException {
+        byte[] white = {-1, 0};
+        try (PbmRows bits = new PbmRows(pbm)) {
+            BufferedImage image = new BufferedImage(bits.widthPx(), bits.heightPx(), BufferedImage.TYPE_BYTE_BINARY, new IndexColorModel(1, 2, white, white, white));
+            byte[] data = ((DataBufferByte) image.getRaster().getDataBuffer()).getData();
+            int bytes = (bits.widthPx() + 7) / 8;
+            long[] row = new long[bits.wordsPerRow()];
+            for (int y = 0; bits.read(row, 1) > 0; y++) {
+                for (int i = 0; i < bytes; i++) {
+                    data[y * bytes + i] = (byte) (row[i / 8] >>> 56 - 8 * (i % 8));
+                }
+            }
+            return image;
+        }
+    }
+
+    private static void writeByJdk(BufferedImage image, Path file) throws IOException {
+        Files.deleteIfExists(file);
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("tiff").next();
+        ImageWriteParam parameters = writer.getDefaultWriteParam();
+        parameters.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+        parameters.setCompressionType("CCITT T.6");
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(file.toFile())) {
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(image, null, null), parameters);
+        } finally {
+            writer.dispose();
+        }
+    }
+
     private static void encode(Path pbm, Path tiff, BitonalSettings settings) throws IOException {
         try (PbmRows bits = new PbmRows(pbm)) {
             BitonalTiff.write(bits, tiff, settings, Work.UNWATCHED);
@@ -214,6 +388,30 @@ public final class SheetBench {
         require(apart < most, "tones differ by " + apart);
     }
 
+    /** Squares of 16 x 16 px differ in tone by less than {@code most} on average: both diffuse, and round errors otherwise. */
+    private static void sameLocally(Path ours, Path theirs, double most) throws IOException {
+        double sum = 0;
+        long squares = 0;
+        try (BitBands one = new PbmRows(ours); BitBands other = new PbmRows(theirs)) {
+            int words = one.wordsPerRow();
+            long[] a = new long[16 * words];
+            long[] b = new long[16 * words];
+            while (one.read(a, 16) == 16 && other.read(b, 16) == 16) {
+                for (int square = 0; square < one.widthPx() / 16; square++) {
+                    int count = 0;
+                    for (int y = 0; y < 16; y++) {
+                        int at = y * words + square / 4;
+                        count += Long.bitCount(a[at] << 16 * (square % 4) >>> 48) - Long.bitCount(b[at] << 16 * (square % 4) >>> 48);
+                    }
+                    sum += Math.abs(count) / 256.0;
+                    squares++;
+                }
+            }
+        }
+        System.err.printf(Locale.ROOT, "squares of 16 px differ by %.4f in tone%n", sum / squares);
+        require(sum / squares < most, "squares differ by " + sum / squares);
+    }
+
     private static String sha(Path pbm) throws IOException {
         return BitsHash.of(new PbmRows(pbm), Work.UNWATCHED);
     }
@@ -224,11 +422,17 @@ public final class SheetBench {
         }
     }
 
-    private static void command(Path out, String... words) throws Exception {
-        ProcessBuilder builder = new ProcessBuilder(words).redirectError(ProcessBuilder.Redirect.DISCARD);
+    private void command(Path out, String... words) throws Exception {
+        Path said = folder.resolve("time");
+        List<String> timed = new ArrayList<>(List.of("/usr/bin/time", "-o", said.toString(), "-f", "%U %S %M"));
+        timed.addAll(List.of(words));
+        ProcessBuilder builder = new ProcessBuilder(timed).redirectError(ProcessBuilder.Redirect.DISCARD);
         builder.redirectOutput(out == null ? ProcessBuilder.Redirect.DISCARD : ProcessBuilder.Redirect.to(new File(out.toString())));
         int exit = builder.start().waitFor();
         require(exit == 0, String.join(" ", words) + " ended with " + exit);
+        String[] figures = Files.readString(said).strip().split(" ");
+        childSeconds += Double.parseDouble(figures[0]) + Double.parseDouble(figures[1]);
+        childMb = Double.parseDouble(figures[2]) / 1024;
     }
 
     /** 400 grays from black to white, as the page for the other program has them. */

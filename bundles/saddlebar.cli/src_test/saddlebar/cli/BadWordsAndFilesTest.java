@@ -237,4 +237,11 @@ class BadWordsAndFilesTest {
         bench.stopped();
         refused(130, "screen @ok.svg --out @new.tif", "Stopped; nothing is half written.");
     }
+
+    /** Found by fuzzing: a quote that nothing closes came as a failure of the CSV library instead. */
+    @Test
+    void readingsWithAnOpenQuote() throws IOException {
+        bench.file("open.csv", "nominal,effective\n\"0,0\n1,1\n");
+        refused(3, "tone @open.csv", "open.csv: it is not a CSV of wedge readings");
+    }
 }

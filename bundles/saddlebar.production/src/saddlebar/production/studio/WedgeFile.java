@@ -2,6 +2,7 @@ package saddlebar.production.studio;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -44,7 +45,7 @@ public final class WedgeFile {
         }
         try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8); CSVParser rows = CSVParser.parse(in, FORMAT)) {
             return readings(name, rows, n);
-        } catch (IllegalArgumentException | CharacterCodingException notCsv) {
+        } catch (IllegalArgumentException | CharacterCodingException | UncheckedIOException notCsv) {
             throw new Refusal(name, "it is not a CSV of wedge readings: " + notCsv.getMessage(), "write the columns nominal,effective with numbers from 0 to 1",
                     notCsv);
         }

@@ -12,6 +12,7 @@ import org.apache.pdfbox.cos.COSBase;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDMetadata;
 import org.apache.pdfbox.pdmodel.graphics.PDXObject;
 
@@ -88,25 +89,43 @@ public record StencilFile(String format, int widthPx, int heightPx, double dpi, 
 
     private static StencilFile ofPdf(Path file, String name, Work work) throws IOException {
         try (PDDocument document = Loader.loadPDF(file.toFile())) {
-            PDXObject image = document.getNumberOfPages() == 1 ? document.getPage(0).getResources().getXObject(COSName.getPDFName("Sheet")) : null;
+            StencilFile said = said(document, name);
+            COSStream stream = image(document).getCOSObject();
+            String hash = BitsHash.of(new StreamBits(stream.createRawInputStream(), said.widthPx, said.heightPx, packing(stream, name)), work);
+            return new StencilFile(said.format, said.widthPx, said.heightPx, said.dpi, said.title, said.recipe, said.recordedRecipe, said.recordedBits, hash);
+        } catch (IOException damaged) {
+            throw new Refusal(name, "it cannot be read as PDF: " + damaged.getMessage(), "copy or make it again", damaged);
+        }
+    }
+
+    /** All but the bits. The library meets damage with whatever it runs into. */
+    private static StencilFile said(PDDocument document, String name) throws IOException {
+        try {
+            PDXObject image = document.getNumberOfPages() == 1 ? image(document) : null;
             if (image == null) {
                 throw new Refusal(name, "it is no sheet that this program wrote", "give the PDF or TIFF of a sheet");
             }
-            COSStream stream = image.getCOSObject();
-            int width = stream.getInt(COSName.WIDTH);
-            int height = stream.getInt(COSName.HEIGHT);
+            int width = image.getCOSObject().getInt(COSName.WIDTH);
+            int height = image.getCOSObject().getInt(COSName.HEIGHT);
             if (width < 1 || height < 1 || width > MOST_PX || height > MOST_PX) {
                 throw new Refusal(name, "it says an image of " + width + " x " + height + " px", "copy or make it again");
             }
-            String hash = BitsHash.of(new StreamBits(stream.createRawInputStream(), width, height, packing(stream, name)), work);
             PDMetadata metadata = document.getDocumentCatalog().getMetadata();
             String packet = metadata == null ? "" : new String(metadata.toByteArray(), StandardCharsets.UTF_8);
             double dpi = width / (document.getPage(0).getMediaBox().getWidth() / Units.PT_PER_INCH);
             return new StencilFile("pdf", width, height, Math.round(dpi * 100) / 100.0, orEmpty(document.getDocumentInformation().getTitle()),
-                    orEmpty(document.getDocumentInformation().getSubject()), XmpPacket.hash(packet, "recipe"), XmpPacket.hash(packet, "bits"), hash);
-        } catch (IOException damaged) {
-            throw new Refusal(name, "it cannot be read as PDF: " + damaged.getMessage(), "copy or make it again", damaged);
+                    orEmpty(document.getDocumentInformation().getSubject()), XmpPacket.hash(packet, "recipe"), XmpPacket.hash(packet, "bits"), "");
+        } catch (Refusal refusal) {
+            throw refusal;
+        } catch (RuntimeException damaged) {
+            throw new Refusal(name, "it cannot be read as PDF (" + damaged.getClass().getSimpleName() + ")", "copy or make it again", damaged);
         }
+    }
+
+    /** Null if there is none. */
+    private static PDXObject image(PDDocument document) throws IOException {
+        PDResources resources = document.getPage(0).getResources();
+        return resources == null ? null : resources.getXObject(COSName.getPDFName("Sheet"));
     }
 
     private static BitPacking packing(COSStream stream, String name) {

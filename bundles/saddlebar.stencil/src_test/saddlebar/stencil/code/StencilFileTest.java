@@ -111,6 +111,16 @@ class StencilFileTest {
         assertThrows(Refusal.class, () -> StencilFile.read(tiff, Work.UNWATCHED));
     }
 
+    /** Found by fuzzing: a page without resources. */
+    @Test
+    void pdfWithoutResources() throws IOException {
+        Path pdf = folder.resolve("r.pdf");
+        SheetPdf.write(picture(5).bands(), pdf, SETTINGS, Work.UNWATCHED);
+        String text = new String(Files.readAllBytes(pdf), StandardCharsets.ISO_8859_1);
+        Files.write(pdf, text.replaceFirst("/Resources", "/Resourced").getBytes(StandardCharsets.ISO_8859_1));
+        assertTrue(assertThrows(Refusal.class, () -> StencilFile.read(pdf, Work.UNWATCHED)).getMessage().contains("no sheet that this program wrote"));
+    }
+
     /** Three thousand damaged files, from a fixed seed: bytes changed, runs of them cut out or copied; each is read, or refused with a sentence. */
     @Test
     void damagedFilesAreReadOrRefused() throws IOException {
