@@ -117,7 +117,7 @@ public final class SheetBench {
             sameTone(ours, theirs, 0.05); // their cell has few tones
         }
         coding("T.6, dots of 40 lines an inch", ScreeningRecipe.withDefaults(), gray);
-        coding("1 px diffusion (ours then plain, since T.6 would be larger)", fine, gray);
+        coding("1 px diffusion (ours deflated, since T.6 would be larger)", fine, gray);
         ghostscript(gray);
         photograph();
         memory();

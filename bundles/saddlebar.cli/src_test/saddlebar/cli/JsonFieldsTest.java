@@ -91,7 +91,7 @@ class JsonFieldsTest {
     void packingIsSaid() {
         JsonObject fine = json(0, "screen @panel.svg --dpi 300 --method diffusion --dot-mm 0.085 --layer matt --tone linear --out @fine.tif");
         assertEquals("deflate", fine.get("compression").getAsString());
-        assertTrue(fine.get("compressionChoice").getAsString().contains("since T.6 would take"), fine.toString());
+        assertTrue(fine.get("compressionChoice").getAsString().contains("since T.6 "), fine.toString());
         assertTrue(json(0, "screen @panel.svg --dpi 300 --lpi 20 --layer matt --out @am.tif").get("compressionChoice").isJsonNull());
     }
 

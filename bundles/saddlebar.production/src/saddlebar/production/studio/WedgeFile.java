@@ -46,7 +46,8 @@ public final class WedgeFile {
         try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8); CSVParser rows = CSVParser.parse(in, FORMAT)) {
             return readings(name, rows, n);
         } catch (IllegalArgumentException | CharacterCodingException | UncheckedIOException notCsv) {
-            throw new Refusal(name, "it is not a CSV of wedge readings: " + notCsv.getMessage(), "write the columns nominal,effective with numbers from 0 to 1",
+            String why = notCsv instanceof UncheckedIOException unread ? unread.getCause().getMessage() : notCsv.getMessage();
+            throw new Refusal(name, "it is not a CSV of wedge readings: " + why, "write the columns nominal,effective with numbers from 0 to 1",
                     notCsv);
         }
     }

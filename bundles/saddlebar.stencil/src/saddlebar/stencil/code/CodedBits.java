@@ -21,8 +21,8 @@ import saddlebar.stencil.BitBands;
 
 /**
  * The rows of a picture as they will lie in a file, kept in a hidden file beside the target: coded by T.6, deflated, or plain. T.6 is tried first, which
- * is the smallest for all dots that grow and the most widely read. As soon as it is longer than all plain bits (single scattered px can take 2.8 times
- * them) plain bits go on in its place; and if what is there then takes more than a quarter of the plain bits it is deflated too, and the smaller is kept.
+ * is the smallest for all dots that grow and the most widely read. Where it makes the bits longer (single scattered px can take 2.8 times the
+ * plain bits) plain bits go on in its place; and if what is there then takes more than a quarter of the plain bits it is deflated too, and the smaller is kept.
  * Which is decided for the whole picture, since a TIFF has one compression and a PDF image one filter. Several files can be written from one of these.
  *
  * <p>Rows are read in order by the calling thread, coded on several threads in chunks of whole rows that are told the row above them, and joined
@@ -30,6 +30,8 @@ import saddlebar.stencil.BitBands;
  */
 public final class CodedBits implements AutoCloseable {
     private static final int CHUNK_BYTES = 1 << 18;
+    /** T.6 is given up once it is longer than the plain bits so far by this part of all: bits that it makes longer deflate does not. */
+    private static final int LOST_SHARE = 16;
     /** Below this part of the plain bits T.6 is small enough for deflate, which takes far longer, not to be tried. */
     private static final int DEFLATE_FROM_SHARE = 4;
 
@@ -99,11 +101,10 @@ public final class CodedBits implements AutoCloseable {
         if (packing == BitPacking.T6) {
             return "";
         }
-        String t6 = t6TooLong ? "more" : String.format(Locale.ROOT, "%.1f MB", t6Bytes / 1e6);
-        String plain = String.format(Locale.ROOT, "%.1f MB", plainBytes() / 1e6);
-        return packing == BitPacking.PLAIN ? String.format(Locale.ROOT, "plain bits (%s), since T.6 would take %s, and deflate no less", plain, t6)
-                : String.format(Locale.ROOT, "deflate (%.1f MB), since T.6 would take %s and plain bits %s", bytesDone / 1e6, t6TooLong ? "more than " + plain : t6,
-                        plain);
+        String t6 = t6TooLong ? "T.6 makes these bits longer" : String.format(Locale.ROOT, "T.6 would take %.1f MB", t6Bytes / 1e6);
+        double plainMb = plainBytes() / 1e6;
+        return packing == BitPacking.PLAIN ? String.format(Locale.ROOT, "plain bits (%.1f MB), since %s and deflate no shorter", plainMb, t6)
+                : String.format(Locale.ROOT, "deflate (%.1f MB), since %s and plain bits take %.1f MB", bytesDone / 1e6, t6, plainMb);
     }
 
     /** Size of the rows without any file around them. */
@@ -255,7 +256,7 @@ public final class CodedBits implements AutoCloseable {
             stripStart = bytesDone;
             stripRows = 0;
         }
-        if (!isPlain() && bytesDone > plainBytes()) {
+        if (!isPlain() && bytesDone > (long) rowsDone * PackedRows.bytesPerRow(widthPx) + plainBytes() / LOST_SHARE) {
             turnPlain();
         }
     }
@@ -270,7 +271,7 @@ public final class CodedBits implements AutoCloseable {
         bytesDone += bytes;
     }
 
-    /** T.6 has grown beyond all plain bits: what was coded is decoded again and goes on plain. */
+    /** T.6 makes the bits longer: what was coded is decoded again and goes on plain. */
     private void turnPlain() throws IOException {
         carried.pad();
         carried.drainTo(file);

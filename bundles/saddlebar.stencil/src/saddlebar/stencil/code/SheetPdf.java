@@ -52,7 +52,7 @@ public final class SheetPdf {
      * By so much, a seventh of a micrometre, the page is smaller than its px: sizes such as 1.38 pt come out a hair above 23 px in binary, and a viewer that
      * rounds up would draw a row or a column more.
      */
-    private static final double SHORTER_PT = 0.0004;
+    static final double SHORTER_PT = 0.0004;
 
     private SheetPdf() {
     }

@@ -112,7 +112,7 @@ public record StencilFile(String format, int widthPx, int heightPx, double dpi, 
             }
             PDMetadata metadata = document.getDocumentCatalog().getMetadata();
             String packet = metadata == null ? "" : new String(metadata.toByteArray(), StandardCharsets.UTF_8);
-            double dpi = width / (document.getPage(0).getMediaBox().getWidth() / Units.PT_PER_INCH);
+            double dpi = width / ((document.getPage(0).getMediaBox().getWidth() + SheetPdf.SHORTER_PT) / Units.PT_PER_INCH);
             return new StencilFile("pdf", width, height, Math.round(dpi * 100) / 100.0, orEmpty(document.getDocumentInformation().getTitle()),
                     orEmpty(document.getDocumentInformation().getSubject()), XmpPacket.hash(packet, "recipe"), XmpPacket.hash(packet, "bits"), "");
         } catch (Refusal refusal) {
