@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 
+import saddlebar.production.studio.WedgeFile;
 import saddlebar.model.problem.Refusal;
 import saddlebar.stencil.tone.Calibration;
 

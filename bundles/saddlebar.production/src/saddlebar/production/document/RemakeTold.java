@@ -24,7 +24,6 @@ import saddlebar.production.facts.CommissionFacts.PlacedPanel;
 import saddlebar.production.facts.FactsReader;
 import saddlebar.production.facts.LayerFacts;
 import saddlebar.production.facts.PieceFacts;
-import saddlebar.production.make.MakeBook;
 import saddlebar.report.document.Picture;
 import saddlebar.report.document.ReportMatter.Remake;
 import saddlebar.report.document.Words;

@@ -30,21 +30,6 @@ import saddlebar.production.light.WindowSketch.ArtPlace;
 import saddlebar.production.light.WindowSketch.LayerSketch;
 import saddlebar.production.light.WindowSketch.PanelSketch;
 import saddlebar.production.light.WindowSketch.PieceSketch;
-import saddlebar.ui.easel.Coverage;
-import saddlebar.ui.easel.EaselScene;
-import saddlebar.ui.easel.GlassLook;
-import saddlebar.ui.easel.PaintLook;
-import saddlebar.ui.easel.RectMm;
-import saddlebar.ui.easel.SceneHint;
-import saddlebar.ui.easel.SceneLayer;
-import saddlebar.ui.easel.ScenePiece;
-import saddlebar.ui.problems.PlacedMend;
-import saddlebar.ui.problems.PlacedProblem;
-import saddlebar.ui.problems.ProblemBoard;
-import saddlebar.ui.scene.WindowSketch.ArtPlace;
-import saddlebar.ui.scene.WindowSketch.LayerSketch;
-import saddlebar.ui.scene.WindowSketch.PanelSketch;
-import saddlebar.ui.scene.WindowSketch.PieceSketch;
 
 class SceneReaderTest {
     /** 200 x 100 mm in two panes; trace a black bar over the left one, matt pale gray over the whole. */

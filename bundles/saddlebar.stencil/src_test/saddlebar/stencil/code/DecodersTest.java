@@ -128,11 +128,14 @@ class DecodersTest {
                 assertArrayEquals(first, out.toByteArray(), threads + " threads");
             }
             assertArrayEquals(plain, new InflaterInputStream(new ByteArrayInputStream(first)).readAllBytes());
-            assertArrayEquals(plain, new InflatedBytes(new ByteArrayInputStream(first)).readAllBytes());
+            try (InflatedBytes inflated = new InflatedBytes(new ByteArrayInputStream(first))) {
+                assertArrayEquals(plain, inflated.readAllBytes());
+            }
             if (size > 0) {
                 first[first.length - 1] ^= 1; // the check value
-                byte[] damaged = first;
-                assertThrows(InflatedBytes.DamagedBytesException.class, () -> new InflatedBytes(new ByteArrayInputStream(damaged)).readAllBytes());
+                try (InflatedBytes damaged = new InflatedBytes(new ByteArrayInputStream(first))) {
+                    assertThrows(InflatedBytes.DamagedBytesException.class, damaged::readAllBytes);
+                }
             }
         }
     }

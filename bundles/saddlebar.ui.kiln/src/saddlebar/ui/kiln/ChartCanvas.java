@@ -17,7 +17,6 @@ import org.eclipse.swt.widgets.Canvas;
 import org.eclipse.swt.widgets.Composite;
 
 import saddlebar.kiln.chart.ChartDrawing;
-import saddlebar.kiln.chart.ChartWords;
 import saddlebar.kiln.chart.FiringChart;
 import saddlebar.kiln.chart.Ink;
 import saddlebar.kiln.chart.Mark;

@@ -50,7 +50,6 @@ import saddlebar.production.light.EaselScene;
 import saddlebar.ui.make.MonitorWork;
 import saddlebar.ui.problems.ProblemBoard;
 import saddlebar.ui.properties.PropertiesPage;
-import saddlebar.production.light.PlacedMend;
 import saddlebar.production.light.SceneReader;
 import saddlebar.production.light.WindowSketch;
 import saddlebar.production.light.WindowSketcher;

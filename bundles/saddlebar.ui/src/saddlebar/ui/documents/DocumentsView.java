@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.SubMonitor;
@@ -162,7 +163,7 @@ public final class DocumentsView extends ViewPart {
             } catch (IOException | Refusal e) {
                 later(() -> refused(e.getMessage()));
                 if (!(e instanceof Refusal)) {
-                    throw new CoreException(new Status(Status.WARNING, Ids.PLUGIN, e.getMessage(), e));
+                    throw new CoreException(new Status(IStatus.WARNING, Ids.PLUGIN, e.getMessage(), e));
                 }
             }
         });

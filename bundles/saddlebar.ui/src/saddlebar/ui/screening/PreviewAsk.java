@@ -7,7 +7,6 @@ import java.util.Optional;
 import saddlebar.stencil.ScreeningRecipe;
 import saddlebar.production.light.WindowSketch.ArtPlace;
 import saddlebar.stencil.limits.PictureMending;
-import saddlebar.production.light.WindowSketch.ArtPlace;
 
 /**
  * What a preview of dots is made from: plain values, taken from the model on the thread that owns it.

@@ -7,6 +7,7 @@ import java.util.Optional;
 
 import org.eclipse.core.runtime.CoreException;
 import org.eclipse.core.runtime.ICoreRunnable;
+import org.eclipse.core.runtime.IStatus;
 import org.eclipse.core.runtime.Status;
 import org.eclipse.core.runtime.SubMonitor;
 import org.eclipse.core.runtime.jobs.Job;
@@ -213,7 +214,7 @@ public final class StockView extends ViewPart {
             try {
                 LayoutFile.write(folder, result);
             } catch (IOException e) {
-                throw new CoreException(new Status(Status.WARNING, Ids.PLUGIN, e.getMessage(), e));
+                throw new CoreException(new Status(IStatus.WARNING, Ids.PLUGIN, e.getMessage(), e));
             }
             getSite().getShell().getDisplay().asyncExec(() -> {
                 if (!table.getTable().isDisposed()) {
