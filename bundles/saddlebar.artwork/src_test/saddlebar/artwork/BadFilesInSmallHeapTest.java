@@ -197,7 +197,8 @@ class BadFilesInSmallHeapTest {
         assertEquals(files.size(), answers.size(), said);
         assertTrue(!said.contains("FAULT") && !said.contains("Exception") && !said.contains("Error"), said);
         answers.forEach((name, answer) -> assertTrue(answer.startsWith("refused: " + name) || answer.startsWith("read, mean "), () -> name + ": " + answer));
-        for (String refused : List.of("huge.svg", "huge.pdf", "huge.bin", "huge.jpg", "locked.pdf", "claims.jpg", "cut.png", "cut.tif", "copies.svg", "deep.svg",
+        for (String refused : List.of("huge.svg", "huge.pdf", "huge.bin", "huge.jpg", "locked.pdf", "claims.jpg", "cut.png", "cut.tif", "copies.svg",
+                "deep.svg",
                 "entities.svg", "path.svg", "elements.svg", "none.svg", "letter.pdf")) {
             assertTrue(answers.get(refused).startsWith("refused: "), () -> refused + ": " + answers.get(refused));
         }

@@ -51,7 +51,8 @@ public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, 
     }
 
     public CartoonSettings withJoin(Join other) {
-        return new CartoonSettings(other, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
+        return new CartoonSettings(other, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, limits, numbering, localJoins,
+                limitsByPiece);
     }
 
     public CartoonSettings withEdgeAllowance(double mm) {
@@ -64,7 +65,8 @@ public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, 
 
     /** What is mended without a word: ends too long, ends too short, hairs between two drawings of one line. */
     public CartoonSettings withMending(double cutOffMm, double carriedOnMm, double hairWidthMm) {
-        return new CartoonSettings(join, edgeAllowanceMm, snapMm, cutOffMm, carriedOnMm, hairWidthMm, outlineElement, limits, numbering, localJoins, limitsByPiece);
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, cutOffMm, carriedOnMm, hairWidthMm, outlineElement, limits, numbering, localJoins,
+                limitsByPiece);
     }
 
     public CartoonSettings withOutline(String element) {
@@ -73,7 +75,8 @@ public record CartoonSettings(Join join, double edgeAllowanceMm, double snapMm, 
     }
 
     public CartoonSettings withLimits(CutLimits other) {
-        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, other, numbering, localJoins, limitsByPiece);
+        return new CartoonSettings(join, edgeAllowanceMm, snapMm, shortDangleMm, carryOnMm, hairMm, outlineElement, other, numbering, localJoins,
+                limitsByPiece);
     }
 
     public CartoonSettings withNumbering(Numbering other) {

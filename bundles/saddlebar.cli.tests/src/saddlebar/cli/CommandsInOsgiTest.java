@@ -83,7 +83,8 @@ class CommandsInOsgiTest {
     @Test
     void everyCommandIsThere() throws InvalidSyntaxException {
         assertEquals(0, run("--help"));
-        for (String command : List.of("bring", "check", "colour", "colourway", "cost", "exposed", "fire", "fullsize", "gang", "join", "kiln", "make", "mark", "mend",
+        for (String command : List.of("bring", "check", "colour", "colourway", "cost", "exposed", "fire", "fullsize", "gang", "join", "kiln", "make", "mark",
+                "mend",
                 "mesh", "new", "number", "opening", "pieces", "printer", "prov", "rack", "recipe", "record", "remake", "report", "screen", "stock", "studio",
                 "status",
                 "suspects", "tone", "trace", "wedge")) {

@@ -126,9 +126,11 @@ public final class BringCommand implements BenchCommand {
                     new BringRequest(art, size.onPage(taken), window, title, panel, painted, glass, unused, !roles.isEmpty()),
                     common.work(Bringing.WORK_UNITS));
             commission.save();
-            common.answer(new Answer(window, brought.file(), brought.sha256(), brought.revision(), taken, brought.pieces(), brought.layers(), brought.colourways(),
-                    brought.roles().stream().map(RoleRow::of).toList(), brought.revised().map(RevisedRow::of).orElse(null),
-                    brought.problems().stream().map(ProblemRow::of).toList()), words(brought));
+            common.answer(
+                    new Answer(window, brought.file(), brought.sha256(), brought.revision(), taken, brought.pieces(), brought.layers(), brought.colourways(),
+                            brought.roles().stream().map(RoleRow::of).toList(), brought.revised().map(RevisedRow::of).orElse(null),
+                            brought.problems().stream().map(ProblemRow::of).toList()),
+                    words(brought));
             List<Problem> problems = brought.problems();
             common.tell(problems);
             return problems.stream().anyMatch(problem -> problem.severity() != Severity.NOTE) ? ATTENTION : DONE;

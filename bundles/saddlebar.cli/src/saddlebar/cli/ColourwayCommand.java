@@ -63,7 +63,8 @@ public final class ColourwayCommand implements BenchCommand {
     @Option(names = "--window", paramLabel = "W", description = "The window; not needed where there is one only.")
     private String windowName;
 
-    @Option(names = "--light", paramLabel = "L", defaultValue = "D65", description = "Behind the window: D65 (north light), A (lamp) or dusk. D65 if not given.")
+    @Option(names = "--light", paramLabel = "L", defaultValue = "D65",
+            description = "Behind the window: D65 (north light), A (lamp) or dusk. D65 if not given.")
     private String lightWord;
 
     @Option(names = "--by", paramLabel = "WHO", description = "Who agreed, or who withdraws.")
@@ -78,7 +79,8 @@ public final class ColourwayCommand implements BenchCommand {
     @Option(names = "--out", paramLabel = "PNG", description = "File of the picture.")
     private Path out;
 
-    @Option(names = "--side-px", paramLabel = "N", defaultValue = "" + USUAL_SIDE_PX, description = "Longer side of the window in the picture; 1600 if not given.")
+    @Option(names = "--side-px", paramLabel = "N", defaultValue = "" + USUAL_SIDE_PX,
+            description = "Longer side of the window in the picture; 1600 if not given.")
     private int sidePx;
 
     @Option(names = "--plain", description = "The picture without captions.")
@@ -161,7 +163,8 @@ public final class ColourwayCommand implements BenchCommand {
     }
 
     private int change(String what, LocalDate on) throws IOException {
-        take(what.equals("copy") || what.equals("rename") || what.equals("set") ? 2 : 1, what.equals("set") ? Integer.MAX_VALUE
+        take(what.equals("copy") || what.equals("rename") || what.equals("set") ? 2 : 1, what.equals("set")
+                ? Integer.MAX_VALUE
                 : what.equals("copy") || what.equals("rename") ? 2 : 1, "the names that it is about");
         try (CommissionFolder commission = CommissionFolder.open(folder, Access.WRITE)) {
             Window window = window(commission);
@@ -232,8 +235,10 @@ public final class ColourwayCommand implements BenchCommand {
     private Window window(CommissionFolder commission) {
         List<String> names = commission.windowNames();
         if (windowName == null && names.size() != 1) {
-            throw common.wrong(names.isEmpty() ? "The commission has no window yet; bring artwork first." : "Give --window, one of "
-                    + String.join(", ", names) + ".");
+            throw common.wrong(names.isEmpty()
+                    ? "The commission has no window yet; bring artwork first."
+                    : "Give --window, one of "
+                            + String.join(", ", names) + ".");
         }
         String name = windowName == null ? names.get(0) : windowName;
         return commission.window(name).orElseThrow(() -> new Refusal(folder.toString(), "it has no window '" + name + "'",

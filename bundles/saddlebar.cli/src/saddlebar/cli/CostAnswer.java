@@ -88,9 +88,13 @@ record CostAnswer(String commission, String currency, String day, List<Line> lin
                 money(actual), costs.variance().stream().map(CostAnswer::variance).toList(),
                 estimate.taxes().stream().map(group -> new TaxRow(money(group.rate()), money(group.net()), money(group.tax()))).toList(),
                 costs.profits().stream().map(row -> new ProfitRow(row.window(), money(row.price()), money(row.cost()), money(row.overhead()), money(row
-                        .profit()), row.booked())).toList(), costs.earned().map(found -> earned(found, prices)).orElse(null),
-                costs.shopping().rows().stream().map(row -> new ShoppingRow(row.kind(), row.what(), thousandth(row.need()), row.unit(), thousandth(row.onHand()),
-                        thousandth(row.buy()), row.packs())).toList(), costs.job().assumed(), cautions(costs.job(), costs.paints(), costs.panels()));
+                        .profit()), row.booked())).toList(),
+                costs.earned().map(found -> earned(found, prices)).orElse(null),
+                costs.shopping().rows().stream()
+                        .map(row -> new ShoppingRow(row.kind(), row.what(), thousandth(row.need()), row.unit(), thousandth(row.onHand()),
+                                thousandth(row.buy()), row.packs()))
+                        .toList(),
+                costs.job().assumed(), cautions(costs.job(), costs.paints(), costs.panels()));
     }
 
     private static EarnedRow earned(EarnedValue found, Prices prices) {

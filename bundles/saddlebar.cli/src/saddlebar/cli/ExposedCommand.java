@@ -78,7 +78,8 @@ public final class ExposedCommand implements BenchCommand {
         List<String> factors = Stream.concat(WorkHistory.FACTORS.stream(), Stream.of("when", "fired_on", "fired_by")).filter(one -> !exposure.levels(one, 1)
                 .isEmpty()).sorted().toList();
         if (levels.isEmpty() || !WorkHistory.FACTORS.contains(factor) && !List.of("when", "fired_on", "fired_by").contains(factor)) {
-            throw new Refusal(thing, "no record names a " + factor, factors.isEmpty() ? "record what was done first" : "take one of " + String.join(", ", factors));
+            throw new Refusal(thing, "no record names a " + factor,
+                    factors.isEmpty() ? "record what was done first" : "take one of " + String.join(", ", factors));
         }
         if (!levels.contains(level)) {
             throw new Refusal(thing, "no record names this " + factor, "take one of " + String.join(", ", levels.stream().limit(40).toList()));

@@ -18,7 +18,8 @@ import saddlebar.model.problem.Problem;
 /** The JSON document of {@code fire}; what was not asked for is left out. {@code heatWork} is that of the schedule as written, in 1/Pa. */
 record FireAnswer(double hours, double hoursAsWritten, double hoursToOpen, double peakC, double facePeakC, double heatWork, double heatWorkSimulated,
         double coreLagMaxK,
-        double stressMaxMpa, double residualMpa, boolean annealed, List<Advice> advice, LogAnswer log, double kWh, Points glass, Optimised optimised, Learnt learnt,
+        double stressMaxMpa, double residualMpa, boolean annealed, List<Advice> advice, LogAnswer log, double kWh, Points glass, Optimised optimised,
+        Learnt learnt,
         String chart) {
     /** One piece of advice. */
     record Advice(String code, String severity, String where, String message) {
@@ -77,7 +78,8 @@ record FireAnswer(double hours, double hoursAsWritten, double hoursToOpen, doubl
                 log,
                 firing.energy().kWh(),
                 new Points(firing.load().glass().name(), glass.strainC(), glass.annealingC(), glass.softeningC(), glass.workingC()),
-                shortest.map(found -> Optimised.of(found, optimise)).orElse(null), learnt.map(Learnt::of).orElse(null), chart == null ? null : chart.toString());
+                shortest.map(found -> Optimised.of(found, optimise)).orElse(null), learnt.map(Learnt::of).orElse(null),
+                chart == null ? null : chart.toString());
     }
 
     private static LogAnswer logAnswer(LogReview review, FiringLog log, double simulated, Optional<PaintFlux> paint) {

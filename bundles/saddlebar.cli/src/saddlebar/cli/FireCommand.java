@@ -199,7 +199,8 @@ public final class FireCommand implements BenchCommand {
     private List<String> words(Firing firing, FireAnswer answer, Optional<FiringLog> read, Optional<LogReview> review,
             Optional<FoundSchedule> shortest) {
         List<String> words = new ArrayList<>();
-        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(), Units.plain(firing.load().thicknessMm()),
+        words.add(String.format(Locale.ROOT, "%s in the %s, %s mm of %s", firing.schedule().name(), firing.kiln().name(),
+                Units.plain(firing.load().thicknessMm()),
                 firing.load().glass().name()));
         words.add(String.format(Locale.ROOT, "%.1f h, may be opened after %.1f h; peak %.0f degC, painted face %.0f degC; %.1f kWh", answer.hours(),
                 answer.hoursToOpen(),
@@ -214,7 +215,8 @@ public final class FireCommand implements BenchCommand {
                         answer.log().gaps() == 1 ? "" : "s")));
         shortest.ifPresent(found -> {
             words.add(String.format(Locale.ROOT, "%s: %.1f h until it may be opened, in place of %.1f h; %.1f kWh in place of %.1f kWh; held back by %s",
-                    optimise, found.firing().hoursToOpen(), firing.hoursToOpen(), found.firing().energy().kWh(), firing.energy().kWh(), found.heldBackBy().isEmpty() ? "nothing" : String.join(", ", found.heldBackBy())));
+                    optimise, found.firing().hoursToOpen(), firing.hoursToOpen(), found.firing().energy().kWh(), firing.energy().kWh(),
+                    found.heldBackBy().isEmpty() ? "nothing" : String.join(", ", found.heldBackBy())));
             words.add("Fire a test piece by it before you trust a window to it.");
         });
         if (answer.learnt() != null) {

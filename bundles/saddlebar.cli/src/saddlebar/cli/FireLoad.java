@@ -116,7 +116,8 @@ public final class FireLoad {
         });
         try {
             GlassAnalysis found = GlassAnalysis.of(percent);
-            found.doubts().forEach(doubt -> cautions.add(Problem.of("glass-doubtful", Severity.WARNING, "analysis", doubt + "; expect more than 10 K of error.")));
+            found.doubts()
+                    .forEach(doubt -> cautions.add(Problem.of("glass-doubtful", Severity.WARNING, "analysis", doubt + "; expect more than 10 K of error.")));
             return Glass.sodaLime("glass by analysis", found.viscosity());
         } catch (IllegalArgumentException outOfRange) {
             throw common.wrong("--glass-analysis: " + outOfRange.getMessage() + ".");

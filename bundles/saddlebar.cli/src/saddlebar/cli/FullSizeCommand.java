@@ -48,13 +48,15 @@ public final class FullSizeCommand implements BenchCommand {
             description = "cartoon, cutline, patterns, bars, outlines; all if not given.")
     private List<String> what;
 
-    @Option(names = "--paper", paramLabel = "P", defaultValue = "a3", description = "letter, tabloid, a4 to a0, WIDTHxHEIGHT in mm, or roll:WIDTH; a3 if not given.")
+    @Option(names = "--paper", paramLabel = "P", defaultValue = "a3",
+            description = "letter, tabloid, a4 to a0, WIDTHxHEIGHT in mm, or roll:WIDTH; a3 if not given.")
     private String paper;
 
     @Option(names = "--overlap-mm", paramLabel = "V", description = "Strip that neighbouring pages share, 0 to 50; 12 if not given.")
     private Double overlapMm;
 
-    @Option(names = "--kerf-mm", paramLabel = "K", defaultValue = "0", description = "What the machine's cutter takes away, 0 to 5; outlines are led outside by half of it.")
+    @Option(names = "--kerf-mm", paramLabel = "K", defaultValue = "0",
+            description = "What the machine's cutter takes away, 0 to 5; outlines are led outside by half of it.")
     private double kerfMm;
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "Folder for the files; made if absent.")
@@ -84,7 +86,8 @@ public final class FullSizeCommand implements BenchCommand {
     @Override
     public Integer call() throws IOException {
         List<FullSizeKind> kinds = what.stream().distinct()
-                .map(word -> FullSizeKind.ofWord(word).orElseThrow(() -> common.wrong("--what takes cartoon, cutline, patterns, bars and outlines, not '" + word + "'.")))
+                .map(word -> FullSizeKind.ofWord(word)
+                        .orElseThrow(() -> common.wrong("--what takes cartoon, cutline, patterns, bars and outlines, not '" + word + "'.")))
                 .toList();
         double overlap = overlapMm == null ? Tiling.USUAL_OVERLAP_MM : overlapMm;
         if (!(overlap >= 0 && overlap <= 50)) {

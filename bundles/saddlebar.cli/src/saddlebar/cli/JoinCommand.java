@@ -55,7 +55,8 @@ public final class JoinCommand implements BenchCommand {
     @Option(names = "--edge-mm", paramLabel = "E", description = "What comes off the glass at the panel's outer edge, 0 to 20 mm.")
     private Double edgeMm;
 
-    @Option(names = "--outline", paramLabel = "ID", description = "The drawn element that is the panel's outer edge; an empty name: the outer edge of all pieces.")
+    @Option(names = "--outline", paramLabel = "ID",
+            description = "The drawn element that is the panel's outer edge; an empty name: the outer edge of all pieces.")
     private String outline;
 
     @Option(names = "--clear", description = "First take all rules of the panel away.")
@@ -170,7 +171,8 @@ public final class JoinCommand implements BenchCommand {
     private static Rule row(JoinRule rule) {
         return new Rule(rule.getArtLayer(), rule.getFirst() == null ? null : rule.getFirst().getNumber(), rule.getSecond() == null
                 ? null
-                : rule.getSecond().getNumber(), rule.getJoin().getLiteral(), rule.getGapMm(), rule.getJoinStock() == null ? null : rule.getJoinStock().getName());
+                : rule.getSecond().getNumber(), rule.getJoin().getLiteral(), rule.getGapMm(),
+                rule.getJoinStock() == null ? null : rule.getJoinStock().getName());
     }
 
     private static List<String> words(Answer answer) {

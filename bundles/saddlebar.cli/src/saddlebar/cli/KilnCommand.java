@@ -164,7 +164,8 @@ public final class KilnCommand implements BenchCommand {
                     kiln.drift().map(drift -> new Drift(drift.kPerMonth(), drift.standardError(), drift.nowK(), drift.clear())).orElse(null),
                     kiln.energy().map(model -> new Energy(kiln.firings(), model.kWh(650, 18))).orElse(null),
                     kiln.shelf().places().stream().map(place -> new Place(place.name(), place.offK(),
-                            Double.isNaN(place.standardError()) ? null : place.standardError(), place.witnesses(), place.clear())).toList())).toList();
+                            Double.isNaN(place.standardError()) ? null : place.standardError(), place.witnesses(), place.clear())).toList()))
+                    .toList();
             List<PieceRow> pieces = history.pieces().stream().map(piece -> new PieceRow(piece.label(), piece.layers().stream()
                     .map(layer -> new LayerRow(layer.paint().name(), layer.maturity().words(), layer.moreSuch())).toList())).toList();
             return new KilnAnswer(firings, kilns, pieces, learnt.map(found -> new Learnt(found.kiln().name(), found.beforeK(), found.afterK())).orElse(null),
@@ -174,11 +175,13 @@ public final class KilnCommand implements BenchCommand {
         List<String> words() {
             List<String> words = new ArrayList<>();
             if (firings.isEmpty()) {
-                words.add("No firing is recorded yet. Record one with: saddlebar record C fire window=W01 piece=1 layer=trace firing=F001 schedule=\"trace 650\"");
+                words.add(
+                        "No firing is recorded yet. Record one with: saddlebar record C fire window=W01 piece=1 layer=trace firing=F001 schedule=\"trace 650\"");
             }
             for (FiringRow row : firings) {
                 words.add(String.format(Locale.ROOT, "%s  %s  %s  %s, %d piece%s%s%s", row.name(), row.when().substring(0, 10), row.schedule(),
-                        row.peakC() == null ? "peak not known" : String.format(Locale.ROOT, "%.0f degC", row.peakC()), row.pieces(), row.pieces() == 1 ? "" : "s",
+                        row.peakC() == null ? "peak not known" : String.format(Locale.ROOT, "%.0f degC", row.peakC()), row.pieces(),
+                        row.pieces() == 1 ? "" : "s",
                         row.verdict() == null ? "" : ", " + row.verdict(), row.kWh() == null ? "" : String.format(Locale.ROOT, ", %.1f kWh", row.kWh())));
             }
             for (KilnRow kiln : kilns) {
@@ -190,8 +193,10 @@ public final class KilnCommand implements BenchCommand {
                     words.add(String.format(Locale.ROOT, "%s: %.1f kWh for a peak of 650 degC within 18 h, by its own records", kiln.name(),
                             kiln.energy().kWhAt650CIn18H()));
                 }
-                kiln.shelf().forEach(place -> words.add(String.format(Locale.ROOT, "%s, place %s: %+.1f K by %d witness%s%s", kiln.name().isEmpty() ? "a kiln not named" : kiln.name(), place.place(),
-                        place.offK(), place.witnesses(), place.witnesses() == 1 ? "" : "es", place.clear() ? "" : " (not clear yet)")));
+                kiln.shelf()
+                        .forEach(place -> words.add(String.format(Locale.ROOT, "%s, place %s: %+.1f K by %d witness%s%s",
+                                kiln.name().isEmpty() ? "a kiln not named" : kiln.name(), place.place(),
+                                place.offK(), place.witnesses(), place.witnesses() == 1 ? "" : "es", place.clear() ? "" : " (not clear yet)")));
             }
             if (learnt != null) {
                 words.add(String.format(Locale.ROOT, "%s is learnt: its run lies %.1f K beside its logs (%.1f K before).", learnt.kiln(), learnt.afterK(),

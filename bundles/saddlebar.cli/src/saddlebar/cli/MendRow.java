@@ -26,7 +26,8 @@ record MendRow(String id, String kind, String state, String panel, String where,
     }
 
     String line() {
-        return String.format(Locale.ROOT, "  %s  %-8s  %s%s at %.1f, %.1f mm: %s", id, state, panel.isEmpty() ? "" : panel + " ", where.isEmpty() ? kind : where,
+        return String.format(Locale.ROOT, "  %s  %-8s  %s%s at %.1f, %.1f mm: %s", id, state, panel.isEmpty() ? "" : panel + " ",
+                where.isEmpty() ? kind : where,
                 at.get(0), at.get(1), message);
     }
 }

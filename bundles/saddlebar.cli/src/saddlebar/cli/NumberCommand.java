@@ -68,8 +68,10 @@ public final class NumberCommand implements BenchCommand {
 
     @Override
     public Integer call() throws IOException {
-        NumberOrder order = by == null ? null : NumberOrder.ofWord(by.strip().toLowerCase(Locale.ROOT))
-                .orElseThrow(() -> common.wrong("--by takes reading, columns, size or glass, not '" + by + "'."));
+        NumberOrder order = by == null
+                ? null
+                : NumberOrder.ofWord(by.strip().toLowerCase(Locale.ROOT))
+                        .orElseThrow(() -> common.wrong("--by takes reading, columns, size or glass, not '" + by + "'."));
         if (order == null && byHand.isEmpty()) {
             throw common.wrong("Give --by ORDER, or --piece OLD=NEW.");
         }

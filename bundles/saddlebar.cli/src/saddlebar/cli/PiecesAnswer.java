@@ -20,7 +20,10 @@ record PiecesAnswer(PanelSize panel, List<PieceRow> pieces, List<ProblemRow> pro
                         .toList(),
                 problems.stream().map(ProblemRow::of).toList(),
                 new Net(cartoon.euler().v(), cartoon.euler().e(), cartoon.euler().f(), cartoon.euler().c()),
-                cartoon.reliefs().stream().map(ReliefRow::of).toList(), cartoon.joints().stream().map(joint -> new JointRow(joint.join().kind().name().toLowerCase(Locale.ROOT), joint.join().gapMm(), joint.lengthMm())).toList(), mends);
+                cartoon.reliefs().stream().map(ReliefRow::of).toList(),
+                cartoon.joints().stream()
+                        .map(joint -> new JointRow(joint.join().kind().name().toLowerCase(Locale.ROOT), joint.join().gapMm(), joint.lengthMm())).toList(),
+                mends);
     }
 
     record PanelSize(double areaMm2, double widthMm, double heightMm, double perimeterMm) {

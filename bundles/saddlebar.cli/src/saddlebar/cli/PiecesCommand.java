@@ -104,7 +104,8 @@ public final class PiecesCommand implements BenchCommand {
             Cartoon cartoon = cartoon(mended.lines, settings);
             if (svg != null) {
                 CartoonSvg.write(svg, String.valueOf(art.file().getFileName()), cartoon.pieces().stream()
-                        .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems(), cartoon.reliefs());
+                        .map(piece -> new CartoonSvg.Shape(piece.number(), piece.glass(), piece.label(), piece.inradiusMm())).toList(), cartoon.problems(),
+                        cartoon.reliefs());
             }
             List<Problem> problems = new ArrayList<>(cartoon.problems());
             artwork.warnings().stream().filter(warning -> art.layer() == null || warning.severity() != Severity.NOTE).forEach(problems::add);
@@ -176,7 +177,8 @@ public final class PiecesCommand implements BenchCommand {
         words.add("  no   area cm2   edge mm   widest circle mm   narrowest mm   beside");
         for (CartoonPiece piece : cartoon.pieces()) {
             words.add(String.format(Locale.ROOT, "%4d %10.2f %9.1f %18.1f %14.1f   %s%s", piece.number(), piece.netAreaMm2() / 100, piece.perimeterMm(),
-                    2 * piece.inradiusMm(), NarrowestWidth.of(piece.face()).widthMm(), String.join(" ", piece.neighbours().stream().map(String::valueOf).toList()),
+                    2 * piece.inradiusMm(), NarrowestWidth.of(piece.face()).widthMm(),
+                    String.join(" ", piece.neighbours().stream().map(String::valueOf).toList()),
                     piece.problems().isEmpty() ? "" : "   ! " + String.join(", ", piece.problems())));
         }
         return words;

@@ -76,7 +76,9 @@ final class PiecesOfGlass {
         }
         return Optional.of(studio.getGlass().stream().filter(glass -> name.equalsIgnoreCase(glass.getName())).findFirst()
                 .orElseThrow(() -> new Refusal("glass", "the studio has no glass '" + name + "'",
-                        studio.getGlass().isEmpty() ? "put its glass into the studio first" : "it has "
-                                + String.join(", ", studio.getGlass().stream().map(GlassStock::getName).toList()))));
+                        studio.getGlass().isEmpty()
+                                ? "put its glass into the studio first"
+                                : "it has "
+                                        + String.join(", ", studio.getGlass().stream().map(GlassStock::getName).toList()))));
     }
 }

@@ -135,7 +135,8 @@ public final class PrinterCommand implements BenchCommand {
             common.answer(new Answer(printer.getName(), printer.getScaleX(), printer.getScaleY(), printer.getSkew(),
                     printer.getMeasured() == null ? null : printer.getMeasured().toString(), List.copyOf(printer.getBandPeriodsMm()),
                     judged.map(TonerJudgement::density).orElse(null), judged.map(found -> found.verdict().name().toLowerCase(Locale.ROOT).replace('_', ' '))
-                            .orElse(null), out == null ? null : out.toString(), PrinterFit.wantedAcrossMm(page), PrinterFit.wantedDownMm(page),
+                            .orElse(null),
+                    out == null ? null : out.toString(), PrinterFit.wantedAcrossMm(page), PrinterFit.wantedDownMm(page),
                     problems.stream().map(ProblemRow::of).toList()), words);
             common.tell(problems);
             return attention ? ATTENTION : DONE;

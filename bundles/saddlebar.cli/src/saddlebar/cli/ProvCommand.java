@@ -126,8 +126,9 @@ public final class ProvCommand implements BenchCommand {
             }
             List<RecordDraft> fresh = told.stream().filter(one -> !known.contains(one.draft().id().orElseThrow())).map(ProvCommand::draft).toList();
             commission.records().append(fresh);
-            common.answer(new Answer(in.toString(), told.size(), fresh.size(), told.size() - fresh.size()), List.of("Appended " + fresh.size() + " of " + told.size()
-                    + " records" + (fresh.size() < told.size() ? "; the others were here already." : ".")));
+            common.answer(new Answer(in.toString(), told.size(), fresh.size(), told.size() - fresh.size()),
+                    List.of("Appended " + fresh.size() + " of " + told.size()
+                            + " records" + (fresh.size() < told.size() ? "; the others were here already." : ".")));
             return DONE;
         }
     }

@@ -18,7 +18,8 @@ import saddlebar.production.trace.TraceRoom;
 /** The frames as they hang. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
 @Command(name = "rack", sortOptions = false, description = "Lists the screen frames: what each carries, since when, and what to reclaim.",
-        footer = {"", "Example: saddlebar rack my-panel", "Reclaiming chemicals: gloves, goggles and an open window; follow the maker's sheet and local rules."})
+        footer = {"", "Example: saddlebar rack my-panel",
+                "Reclaiming chemicals: gloves, goggles and an open window; follow the maker's sheet and local rules."})
 public final class RackCommand implements BenchCommand {
     @Parameters(index = "0", paramLabel = "C-or-STUDIO", description = "Folder of the commission, or of a studio.")
     private Path folder;
@@ -29,7 +30,8 @@ public final class RackCommand implements BenchCommand {
     /** One frame. */
     record Row(String frame, String mesh, double widthMm, double heightMm, String state, String carries, String since, int pulls, Integer wanted, int loads) {
         static Row of(ScreenRack.Frame frame) {
-            return new Row(frame.name(), frame.mesh(), frame.widthMm(), frame.heightMm(), frame.state().words(), frame.carries().isEmpty() ? null : frame.carries(),
+            return new Row(frame.name(), frame.mesh(), frame.widthMm(), frame.heightMm(), frame.state().words(),
+                    frame.carries().isEmpty() ? null : frame.carries(),
                     frame.since().map(Object::toString).orElse(null), frame.pulls(), frame.wanted().orElse(null), frame.loads());
         }
     }
@@ -46,10 +48,12 @@ public final class RackCommand implements BenchCommand {
             List<String> reclaim = rack.toReclaim().stream().map(ScreenRack.Frame::name).toList();
             List<String> words = new ArrayList<>();
             words.add(String.format(Locale.ROOT, "%-8s %-14s %-18s %-28s %-11s %s", "frame", "mesh", "state", "carries", "since", "pulls"));
-            rack.frames().forEach(frame -> words.add(String.format(Locale.ROOT, "%-8s %-14s %-18s %-28s %-11s %s", frame.name(), frame.mesh(), frame.state().words(),
-                    frame.carries(), frame.since().map(since -> since.toString().substring(0, 10)).orElse(""), frame.since().isEmpty()
-                            ? ""
-                            : frame.pulls() + frame.wanted().map(wanted -> " of " + wanted).orElse("")).stripTrailing()));
+            rack.frames()
+                    .forEach(frame -> words.add(String.format(Locale.ROOT, "%-8s %-14s %-18s %-28s %-11s %s", frame.name(), frame.mesh(), frame.state().words(),
+                            frame.carries(), frame.since().map(since -> since.toString().substring(0, 10)).orElse(""), frame.since().isEmpty()
+                                    ? ""
+                                    : frame.pulls() + frame.wanted().map(wanted -> " of " + wanted).orElse(""))
+                            .stripTrailing()));
             words.add(reclaim.isEmpty() ? "Nothing waits to be reclaimed." : "To reclaim: " + String.join(", ", reclaim) + ".");
             common.answer(new Answer(rack.frames().stream().map(Row::of).toList(), reclaim), words);
             return room.problems().isEmpty() ? DONE : ATTENTION;

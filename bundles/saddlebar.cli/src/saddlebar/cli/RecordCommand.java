@@ -123,7 +123,8 @@ public final class RecordCommand implements BenchCommand {
             for (String one : map) {
                 int at = one.lastIndexOf('=');
                 if (at < 1 || !told.containsKey(one.substring(0, at).strip())) {
-                    throw common.wrong("--map '" + one + "' names no heading of " + csv.getFileName() + "; these are there: " + String.join(", ", told.keySet()) + ".");
+                    throw common.wrong(
+                            "--map '" + one + "' names no heading of " + csv.getFileName() + "; these are there: " + String.join(", ", told.keySet()) + ".");
                 }
                 told.put(one.substring(0, at).strip(), one.substring(at + 1).strip());
             }

@@ -31,7 +31,8 @@ public final class RemakeCommand implements BenchCommand {
     @Parameters(index = "0", paramLabel = "C", description = "Folder of the commission.")
     private Path folder;
 
-    @Parameters(index = "1..*", arity = "0..*", paramLabel = "PIECE", description = "Pieces such as W01/12; with --batch all that wait for a remake if none is named.")
+    @Parameters(index = "1..*", arity = "0..*", paramLabel = "PIECE",
+            description = "Pieces such as W01/12; with --batch all that wait for a remake if none is named.")
     private List<String> pieces = new ArrayList<>();
 
     @Option(names = "--batch", description = "Also group the prints that can be done in one go.")
@@ -47,7 +48,8 @@ public final class RemakeCommand implements BenchCommand {
     /** One piece of the JSON document. */
     record Piece(String piece, List<Layer> layers, List<SettingRow> settings, List<RemakeSheet.Need> gone) {
         static Piece of(RemakeSheet sheet) {
-            return new Piece(sheet.piece(), sheet.layers().stream().map(layer -> new Layer(layer.place(), layer.needs(), layer.stencil(), layer.recipe())).toList(),
+            return new Piece(sheet.piece(),
+                    sheet.layers().stream().map(layer -> new Layer(layer.place(), layer.needs(), layer.stencil(), layer.recipe())).toList(),
                     sheet.settings().rows(), sheet.gone());
         }
     }
@@ -77,10 +79,11 @@ public final class RemakeCommand implements BenchCommand {
             if (batch) {
                 words.add("");
                 words.add("In one go:");
-                runs.runs().forEach(run -> words.add("  " + String.join(" ", run.places()) + ": paint " + run.paint() + (run.mesh().isEmpty() ? "" : ", mesh " + run.mesh())
-                        + (run.schedule().isEmpty() ? "" : ", fired by " + run.schedule()) + (run.stencils().isEmpty()
-                                ? ""
-                                : "; on one sheet: " + String.join(", ", run.stencils()))));
+                runs.runs().forEach(
+                        run -> words.add("  " + String.join(" ", run.places()) + ": paint " + run.paint() + (run.mesh().isEmpty() ? "" : ", mesh " + run.mesh())
+                                + (run.schedule().isEmpty() ? "" : ", fired by " + run.schedule()) + (run.stencils().isEmpty()
+                                        ? ""
+                                        : "; on one sheet: " + String.join(", ", run.stencils()))));
             }
             common.answer(new Answer(sheets.stream().map(Piece::of).toList(), batch ? runs.runs() : null), words);
             return sheets.stream().allMatch(sheet -> sheet.gone().stream().allMatch(need -> need.what().equals("mix"))) ? DONE : ATTENTION;
@@ -98,7 +101,8 @@ public final class RemakeCommand implements BenchCommand {
             layer.needs().forEach(need -> words.add(String.format(Locale.ROOT, "    %-14s %-28s %s", need.what(), need.then(), need.there()
                     ? ""
                     : (need.instead().isEmpty() ? "gone" : need.what().equals("mix") ? need.instead() : "gone; take " + need.instead())
-                            + (need.caution().isEmpty() ? "" : " (" + need.caution() + ")")).stripTrailing()));
+                            + (need.caution().isEmpty() ? "" : " (" + need.caution() + ")"))
+                    .stripTrailing()));
         }
         sheet.settings().differing().forEach(row -> words.add(String.format(Locale.ROOT, "  otherwise today: %s %s was %s, is %s", row.subject(), row.setting(),
                 row.then(), row.now())));

@@ -30,9 +30,12 @@ import saddlebar.report.document.Words;
 /** Documents for client and bench. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
 @Command(name = "report", sortOptions = false,
-        description = {"Writes a document: proposal, progress, workshop, dossier, competition, remake or defect. PDF/A, tagged, with bookmarks; or HTML for mail.",
+        description = {
+                "Writes a document: proposal, progress, workshop, dossier, competition, remake or defect. PDF/A, tagged, with bookmarks; or HTML for mail.",
                 "Only what is known is said: what is left out, and why, stands on standard error."},
-        footer = {"", "Sizes of panels and bars are a studio's rule of thumb; wind load, safety glazing and fixing are for the local code and a licensed professional.", "",
+        footer = {"",
+                "Sizes of panels and bars are a studio's rule of thumb; wind load, safety glazing and fixing are for the local code and a licensed professional.",
+                "",
                 "Example: saddlebar report demo-projects/first-panel proposal --out proposal.pdf --lang de --paper a4"})
 public final class ReportCommand implements BenchCommand {
     private final ReportWriting writing;
@@ -96,7 +99,8 @@ public final class ReportCommand implements BenchCommand {
             if (out != null && Files.exists(target) && !replace) {
                 throw new LockedException(target + " exists already; nothing was written. Give --replace to replace it, or another name.");
             }
-            List<String> untold = writing.write(commission, new ReportRequest(wanted, windows, language, sheet, on, piece, html, target), common.work(ReportWriting.WORK_UNITS));
+            List<String> untold = writing.write(commission, new ReportRequest(wanted, windows, language, sheet, on, piece, html, target),
+                    common.work(ReportWriting.WORK_UNITS));
             List<String> words = new ArrayList<>(List.of(target.toString()));
             words.addAll(untold);
             common.answer(new Answer(wanted.word(), target.toString(), Hashes.sha256(target), Files.size(target), untold), words);

@@ -121,7 +121,8 @@ public final class ScreenCommand implements BenchCommand {
             description = "How lines run: straight, rings[:X,Y], waves:LENGTH_MM,HEIGHT_MM, or artwork (along its contours).")
     private String course;
 
-    @Option(names = "--course-layer", paramLabel = "NAME", description = "Layer whose drawing leads the lines with --course artwork; the screened one if not given.")
+    @Option(names = "--course-layer", paramLabel = "NAME",
+            description = "Layer whose drawing leads the lines with --course artwork; the screened one if not given.")
     private String courseLayer;
 
     @Option(names = "--curve", paramLabel = "W:S W:S ...",

@@ -35,7 +35,8 @@ import saddlebar.production.stock.WantedPiece;
 /** The shelf of glass: what is there, and pieces laid on it. */
 @Component(service = BenchCommand.class, scope = ServiceScope.PROTOTYPE)
 @Command(name = "stock", sortOptions = false,
-        description = {"Sheets and off-cuts of glass, and pieces laid on them.", "list: what is on the shelf. add: sheets come in. flaw: a place on a sheet to keep clear.",
+        description = {"Sheets and off-cuts of glass, and pieces laid on them.",
+                "list: what is on the shelf. add: sheets come in. flaw: a place on a sheet to keep clear.",
                 "lay: pieces of the windows laid on sheets, off-cuts first, around flaws and along the grain; a drawing a sheet. take: the sheets laid last are cut up, what is left goes back on the shelf."},
         footer = {"", "Cutting and carrying glass: gloves, eyes and shoes; carry sheets upright.", "",
                 "Example: saddlebar stock lay demo-projects/first-panel --buy --try"})
@@ -46,7 +47,8 @@ public final class StockCommand implements BenchCommand {
     @Parameters(index = "1", paramLabel = "C", description = "Folder of the commission whose studio it is.")
     private Path folder;
 
-    @Parameters(index = "2..*", paramLabel = "NAME", description = "lay: windows, all if none is named. flaw: the sheet. take: sheets, all that were laid if none is named.")
+    @Parameters(index = "2..*", paramLabel = "NAME",
+            description = "lay: windows, all if none is named. flaw: the sheet. take: sheets, all that were laid if none is named.")
     private List<String> names = List.of();
 
     @Option(names = "--glass", paramLabel = "G", description = "add: name of the glass. list: only this one.")
@@ -61,7 +63,8 @@ public final class StockCommand implements BenchCommand {
     @Option(names = "--count", paramLabel = "N", defaultValue = "1", description = "add: so many alike; 1 if not given.")
     private int count;
 
-    @Option(names = "--grain", paramLabel = "WAY", defaultValue = "height", description = "add: width or height, along which the grain runs; height if not given.")
+    @Option(names = "--grain", paramLabel = "WAY", defaultValue = "height",
+            description = "add: width or height, along which the grain runs; height if not given.")
     private String grain;
 
     @Option(names = "--offcut", description = "add: it is left of another sheet.")
@@ -88,7 +91,8 @@ public final class StockCommand implements BenchCommand {
     @Option(names = "--buy", description = "lay: what has no room goes on sheets to be bought.")
     private boolean buy;
 
-    @Option(names = "--orders", paramLabel = "N", defaultValue = "20", description = "lay: orders tried a glass; 20 if not given. The same number gives the same layout.")
+    @Option(names = "--orders", paramLabel = "N", defaultValue = "20",
+            description = "lay: orders tried a glass; 20 if not given. The same number gives the same layout.")
     private int orders;
 
     @Option(names = "--out", paramLabel = "DIR", description = "lay: folder for the drawings; made/glass of the commission if not given.")
@@ -117,8 +121,10 @@ public final class StockCommand implements BenchCommand {
             return String.format(Locale.ROOT, "%s: %s, %.0f x %.0f mm%s%s%s%s", glass, name, widthMm, heightMm, offcut ? ", off-cut" : "",
                     flaws == 0 ? "" : ", " + flaws + (flaws == 1 ? " flaw" : " flaws"),
                     use == null ? ", grain along its " + grain : String.format(Locale.ROOT, ", %d pieces, %.0f %% used", pieces.size(), 100 * use),
-                    offcuts.isEmpty() ? "" : ", keeps " + String.join(" and ",
-                            offcuts.stream().map(o -> String.format(Locale.ROOT, "%.0f x %.0f", o.widthMm(), o.heightMm())).toList()));
+                    offcuts.isEmpty()
+                            ? ""
+                            : ", keeps " + String.join(" and ",
+                                    offcuts.stream().map(o -> String.format(Locale.ROOT, "%.0f x %.0f", o.widthMm(), o.heightMm())).toList()));
         }
     }
 
@@ -248,7 +254,8 @@ public final class StockCommand implements BenchCommand {
             List<SheetRow> rows = result.sheets().stream().map(SheetRow::of).toList();
             List<String> left = result.leftOut().stream().map(WantedPiece::label).toList();
             List<String> words = new ArrayList<>(rows.stream().map(SheetRow::words).toList());
-            result.yields().forEach((kindOfGlass, yield) -> words.add(String.format(Locale.ROOT, "%s: %.0f %% of what is taken becomes pieces", kindOfGlass, 100 * yield)));
+            result.yields().forEach(
+                    (kindOfGlass, yield) -> words.add(String.format(Locale.ROOT, "%s: %.0f %% of what is taken becomes pieces", kindOfGlass, 100 * yield)));
             if (!left.isEmpty()) {
                 words.add("No room for " + String.join(", ", left) + ": add sheets, or give --buy.");
             }
@@ -267,7 +274,8 @@ public final class StockCommand implements BenchCommand {
                 }
             }
             if (laid.isEmpty()) {
-                throw new Refusal(commission.commission().getTitle(), "no pieces lie on sheets at hand", "lay pieces first: stock lay; sheets to buy must be added when they are there");
+                throw new Refusal(commission.commission().getTitle(), "no pieces lie on sheets at hand",
+                        "lay pieces first: stock lay; sheets to buy must be added when they are there");
             }
             StockBook book = new StockBook(commission.studio());
             List<List<String>> offcuts = laid.stream().map(book::cut).toList();

@@ -101,7 +101,8 @@ public final class StudioCommand implements BenchCommand {
         }
         List<Settled> all = new ArrayList<>();
         for (StudioUse.Settled one : settled) {
-            BigDecimal used = use.rows().stream().filter(row -> row.person().equals(one.person())).map(StudioUse.Row::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal used = use.rows().stream().filter(row -> row.person().equals(one.person())).map(StudioUse.Row::amount).reduce(BigDecimal.ZERO,
+                    BigDecimal::add);
             all.add(new Settled(one.person(), one.charged().toPlainString(), one.waived().toPlainString(),
                     used.subtract(one.charged()).subtract(one.waived()).toPlainString()));
         }
@@ -145,10 +146,14 @@ public final class StudioCommand implements BenchCommand {
             words.add("Nothing that can be counted is recorded: mixes with powder_g, fused screens, firings, and hours.");
             return words;
         }
-        words.add(String.format(Locale.ROOT, "%-12s %-24s %9s %8s %6s %8s %7s %10s  %s", "person", "commission", "paint g", "screens", "film", "firings", "hours",
-                use.currency(), "without a price"));
-        use.rows().forEach(row -> words.add(String.format(Locale.ROOT, "%-12s %-24s %9.0f %8d %6d %8.2f %7.1f %10s  %s", row.person(), row.commission(), row.paintG(),
-                row.screens(), row.film(), row.firings(), row.hours(), row.amount().toPlainString(), String.join(", ", row.unpriced())).stripTrailing()));
+        words.add(
+                String.format(Locale.ROOT, "%-12s %-24s %9s %8s %6s %8s %7s %10s  %s", "person", "commission", "paint g", "screens", "film", "firings", "hours",
+                        use.currency(), "without a price"));
+        use.rows()
+                .forEach(row -> words.add(String
+                        .format(Locale.ROOT, "%-12s %-24s %9.0f %8d %6d %8.2f %7.1f %10s  %s", row.person(), row.commission(), row.paintG(),
+                                row.screens(), row.film(), row.firings(), row.hours(), row.amount().toPlainString(), String.join(", ", row.unpriced()))
+                        .stripTrailing()));
         settled.forEach(one -> words.add(one.person() + ": charged " + one.charged() + ", waived " + one.waived() + ", open " + one.open()));
         return words;
     }

@@ -49,7 +49,8 @@ public final class TraceCommand implements BenchCommand {
     private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     /** Settings that a line of the answer shows, in this order; the rest is in the JSON. */
     private static final List<String> SHOWN = List.of("stencil", "label", "sheet", "screen", "mesh", "paint", "lot", "mix", "name", "medium", "pull", "firing",
-            "schedule", "shelf_place", "peak_c", "heat_work", "humidity", "defect", "severity", "disposition", "method", "lpi", "angleDeg", "dpi", "artworkFile",
+            "schedule", "shelf_place", "peak_c", "heat_work", "humidity", "defect", "severity", "disposition", "method", "lpi", "angleDeg", "dpi",
+            "artworkFile",
             "photo");
 
     private final ArtworkReaders readers;
@@ -124,8 +125,9 @@ public final class TraceCommand implements BenchCommand {
             map.put("differs", row.differs());
             rows.add(map);
         }
-        entities.put("sb:then-and-now", Map.of("prov:label", "settings of the day beside those of today", "sb:differing", compared.differing().size(), "sb:rows",
-                Map.of("$", Json.write(rows), "type", "sb:json")));
+        entities.put("sb:then-and-now",
+                Map.of("prov:label", "settings of the day beside those of today", "sb:differing", compared.differing().size(), "sb:rows",
+                        Map.of("$", Json.write(rows), "type", "sb:json")));
         return document;
     }
 
@@ -156,8 +158,9 @@ public final class TraceCommand implements BenchCommand {
 
     private static String line(TraceRoom room, Deed deed) throws IOException {
         RecordLine line = room.line(deed);
-        StringBuilder text = new StringBuilder(String.format(Locale.ROOT, "  %s  %-8s %-16s", WHEN.format(line.time().atZone(ZoneId.systemDefault())), line.kind(),
-                deed.place()));
+        StringBuilder text = new StringBuilder(
+                String.format(Locale.ROOT, "  %s  %-8s %-16s", WHEN.format(line.time().atZone(ZoneId.systemDefault())), line.kind(),
+                        deed.place()));
         Set<String> told = new LinkedHashSet<>();
         for (String name : SHOWN) {
             Object value = line.settings().get(name);

@@ -54,7 +54,8 @@ final class CommandBench {
                 new ColourCommand(), new ColourwayCommand(), new RecipeCommand(), new MendCommand(making), new NumberCommand(), new MarkCommand(),
                 new OpeningCommand(), new JoinCommand(), new ExposedCommand(), new RecordCommand(),
                 new SuspectsCommand(), new TraceCommand(readers), new ProvCommand(), new RackCommand(), new RemakeCommand(), new StudioCommand(),
-                new StockCommand(), new FullSizeCommand(new FullSizePrinting(readers)), new ReportCommand(new ReportWriting(readers, List.of(), Reports.own())));
+                new StockCommand(), new FullSizeCommand(new FullSizePrinting(readers)),
+                new ReportCommand(new ReportWriting(readers, List.of(), Reports.own())));
     }
 
     /** @param line words between blanks; {@code @name} is a file of the folder */

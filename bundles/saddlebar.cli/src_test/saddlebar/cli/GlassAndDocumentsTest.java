@@ -46,8 +46,10 @@ class GlassAndDocumentsTest {
         assertEquals(2, bench.json().getAsJsonArray("sheets").size());
         assertEquals(0, bench.run("stock flaw @job G1 --at 100,100 --radius 20"), bench.told());
         assertEquals(0, bench.run("stock list @job --json"));
-        assertEquals(1, bench.json().getAsJsonArray("sheets").get(0).getAsJsonObject().get("flaws").getAsInt() + bench.json().getAsJsonArray("sheets").get(1).getAsJsonObject()
-                .get("flaws").getAsInt());
+        assertEquals(1,
+                bench.json().getAsJsonArray("sheets").get(0).getAsJsonObject().get("flaws").getAsInt()
+                        + bench.json().getAsJsonArray("sheets").get(1).getAsJsonObject()
+                                .get("flaws").getAsInt());
         assertEquals(3, bench.run("stock add @job --glass nowhere"));
         assertEquals(3, bench.run("stock flaw @job G9 --at 1,1 --radius 2"));
         assertEquals(3, bench.run("stock flaw @job G1 --at 9000,1 --radius 2"));

@@ -156,8 +156,9 @@ public final class StockNesting {
                 Geometry lying = lying(placed.get(i), placements.get(i));
                 for (Polygon blocked : sheets.get(placements.get(i).sheet()).blocked()) {
                     Geometry rim = GEOMETRY.createPolygon(blocked.getExteriorRing().getCoordinates());
-                    if (rim.distance(lying) < gapMm - LayoutCheck.TOLERANCE_MM || gapMm == 0 && rim.getEnvelopeInternal().intersects(lying.getEnvelopeInternal())
-                            && OverlayNGRobust.overlay(rim, lying, OverlayNG.INTERSECTION).getArea() > 1e-6) {
+                    if (rim.distance(lying) < gapMm - LayoutCheck.TOLERANCE_MM
+                            || gapMm == 0 && rim.getEnvelopeInternal().intersects(lying.getEnvelopeInternal())
+                                    && OverlayNGRobust.overlay(rim, lying, OverlayNG.INTERSECTION).getArea() > 1e-6) {
                         return false;
                     }
                 }

@@ -87,7 +87,8 @@ class StockNestingTest {
     @Test
     void offcutsGoFirst() {
         List<NestItem> items = List.of(NestItem.rectangle("a", 50, 50, 1, Turns.NONE));
-        Polygon missing = GEOMETRY.createPolygon(new Coordinate[] {new Coordinate(0, 120), new Coordinate(120, 0), new Coordinate(120, 120), new Coordinate(0, 120)});
+        Polygon missing = GEOMETRY
+                .createPolygon(new Coordinate[] {new Coordinate(0, 120), new Coordinate(120, 0), new Coordinate(120, 120), new Coordinate(0, 120)});
         List<StockArea> sheets = List.of(new StockArea(new SheetArea(120, 120), List.of(missing), 0.2), new StockArea(new SheetArea(500, 500), List.of(), 1));
         assertEquals(0, StockNesting.place(items, sheets, 2, Effort.rounds(1), Work.UNWATCHED).placements().get(0).sheet());
         List<NestItem> larger = List.of(NestItem.rectangle("a", 70, 70, 1, Turns.NONE)); // its far corner would reach into what is missing

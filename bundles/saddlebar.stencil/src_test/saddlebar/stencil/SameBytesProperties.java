@@ -73,7 +73,8 @@ class SameBytesProperties {
         try {
             for (int i = 0; i < writers.length; i++) {
                 Path file = folder.resolve(i + ".out");
-                BitonalSettings settings = BitonalSettings.at(1200).withTitle("T").withDescription(recipe.toString()).withRowsPerStrip(rowsPerStrip).replacing(true);
+                BitonalSettings settings = BitonalSettings.at(1200).withTitle("T").withDescription(recipe.toString()).withRowsPerStrip(rowsPerStrip)
+                        .replacing(true);
                 writers[i].write(screened(recipe, widthPx, heightPx, 7, seed, 1), file, settings.onThreads(1), Work.UNWATCHED);
                 byte[] one = Files.readAllBytes(file);
                 WrittenBits written = writers[i].write(screened(recipe, widthPx, heightPx, 31, seed, 2), file, settings.onThreads(2), Work.UNWATCHED);

@@ -74,7 +74,8 @@ class ScreenBenchTest {
         StudioLibrary tables = StudioLibrary.installed().orElseThrow(() -> new IllegalStateException("-Dsaddlebar.shared is not set"));
         CommissionFolder.create(folder, NewCommission.titled("Porch").stockedFrom(tables)).close();
         Path art = Files.writeString(temp.resolve("porch.svg"), ART);
-        Screen.get(() -> Screen.window().getService(Bringer.class)).bring(folder, new BringChoice(art, "W01", "Flood tide", OptionalDouble.empty()), Work.UNWATCHED);
+        Screen.get(() -> Screen.window().getService(Bringer.class)).bring(folder, new BringChoice(art, "W01", "Flood tide", OptionalDouble.empty()),
+                Work.UNWATCHED);
         assertTrue(Screen.get(() -> new CommissionOpening(Screen.window()).open(folder)));
         commission = Screen.get(() -> desk().commission().orElseThrow());
     }

@@ -77,7 +77,7 @@ class WordsTest {
     @Test
     void noApostropheStandsBesideAGap() throws IOException {
         for (String file : new String[] {"messages.properties", "messages_de.properties", "colourway/words.properties", "colourway/words_de.properties",
-            "screening/screen.properties", "screening/screen_de.properties"}) {
+                "screening/screen.properties", "screening/screen_de.properties"}) {
             Properties words = read(file);
             words.forEach((key, text) -> assertTrue(gaps((String) text).isEmpty() || !((String) text).contains("'"), key + " in " + file));
         }

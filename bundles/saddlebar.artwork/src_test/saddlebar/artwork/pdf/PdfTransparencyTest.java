@@ -78,8 +78,9 @@ class PdfTransparencyTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"Multiply", "Screen", "Overlay", "Darken", "Lighten", "ColorDodge", "ColorBurn", "HardLight", "SoftLight", "Difference", "Exclusion",
-            "Color", "Luminosity"})
+    @ValueSource(
+            strings = {"Multiply", "Screen", "Overlay", "Darken", "Lighten", "ColorDodge", "ColorBurn", "HardLight", "SoftLight", "Difference", "Exclusion",
+                    "Color", "Luminosity"})
     void blendModes(String mode) throws IOException {
         compare(mode, blended(mode));
     }

@@ -9,7 +9,8 @@ import saddlebar.model.problem.Refusal;
 /** The shapes of openings by the words of the trade, each from its width, its whole height and, where it has one, its rise. */
 public enum OpeningKinds {
     RECTANGLE(false), SEGMENTAL(true), SEMICIRCULAR(false), EQUILATERAL(false), POINTED(true), THREE_CENTRED(true), OGEE(true), ROUNDEL(false), TREFOIL(
-            false), QUATREFOIL(false), CINQUEFOIL(false);
+            false),
+    QUATREFOIL(false), CINQUEFOIL(false);
 
     private final boolean needsRise;
 

@@ -36,7 +36,8 @@ public final class BookReader {
         add(prices, TAX, "share of price", share(book.getTaxShare()), own);
         for (PriceItem item : book.getItems()) {
             if (item.getKey() != null && item.getPrice() != null) {
-                prices.add(DatedPrice.of(item.getKey(), Optional.ofNullable(item.getFrom()), Optional.ofNullable(item.getCurrency()).filter(code -> !code.isBlank()),
+                prices.add(DatedPrice.of(item.getKey(), Optional.ofNullable(item.getFrom()),
+                        Optional.ofNullable(item.getCurrency()).filter(code -> !code.isBlank()),
                         item.getUnit() == null ? "" : item.getUnit(), item.getPrice(), own));
             }
         }

@@ -70,7 +70,8 @@ public final class JobReader {
     private SiteJob site() {
         Map<String, Double> onHand = new TreeMap<>();
         for (GlassStock glass : studio.getGlass()) {
-            double moved = records.all("stock").filter(line -> glass.getId().equals(JobRecords.text(line, "itemId")) && "m2".equals(JobRecords.text(line, "unit")))
+            double moved = records.all("stock")
+                    .filter(line -> glass.getId().equals(JobRecords.text(line, "itemId")) && "m2".equals(JobRecords.text(line, "unit")))
                     .mapToDouble(line -> JobRecords.number(line, "quantity", 0)).sum();
             if (glass.getName() != null && glass.getStockM2() + moved > 0) {
                 onHand.merge(glass.getName(), glass.getStockM2() + moved, Double::sum);
@@ -154,7 +155,8 @@ public final class JobReader {
         Optional<JoinStock> stock = Optional.ofNullable(panel.getJoinStock()).or(() -> studio.getJoins().stream().filter(join -> join.getKind() == wanted)
                 .min(Comparator.comparingDouble(join -> leaded ? 0 : Math.abs(join.getWidthMm() - USUAL_FOIL_MM) + Math.abs(join.getThicknessUm() - 31.75))));
         return stock.map(join -> new PanelJob.Metal(join.getName(), leaded ? join.getFaceMm() : join.getWidthMm(), join.getMassGPerM(),
-                Optional.ofNullable(join.getPricePerM()), Optional.ofNullable(join.getSoldLengthMm()).filter(mm -> mm > 0))).orElse(new PanelJob.Metal(leaded ? "came" : "foil", 0, 0, Optional.empty(), Optional.empty()));
+                Optional.ofNullable(join.getPricePerM()), Optional.ofNullable(join.getSoldLengthMm()).filter(mm -> mm > 0)))
+                .orElse(new PanelJob.Metal(leaded ? "came" : "foil", 0, 0, Optional.empty(), Optional.empty()));
     }
 
     private PanelJob.Solder solder() {

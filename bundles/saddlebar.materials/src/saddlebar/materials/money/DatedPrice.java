@@ -26,7 +26,8 @@ public record DatedPrice(String word, LocalDate from, String currency, String un
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(price, "price");
         if (price.signum() < 0) {
-            throw new Refusal("price book", "the price of '" + word + "' is " + price.toPlainString(), "a price is 0 or more; what is given back is a discount line");
+            throw new Refusal("price book", "the price of '" + word + "' is " + price.toPlainString(),
+                    "a price is 0 or more; what is given back is a discount line");
         }
     }
 

@@ -49,9 +49,11 @@ public final class PendingFile implements AutoCloseable {
 
     /** The same trouble, told of the name that the user knows instead of a hidden one. */
     public static FileSystemException namedFor(Path known, FileSystemException trouble) {
-        FileSystemException told = trouble instanceof AccessDeniedException ? new AccessDeniedException(known.toString(), null, trouble.getReason())
-                : trouble instanceof NoSuchFileException ? new NoSuchFileException(known.toString(), null, trouble.getReason())
-                : new FileSystemException(known.toString(), null, trouble.getReason());
+        FileSystemException told = trouble instanceof AccessDeniedException
+                ? new AccessDeniedException(known.toString(), null, trouble.getReason())
+                : trouble instanceof NoSuchFileException
+                        ? new NoSuchFileException(known.toString(), null, trouble.getReason())
+                        : new FileSystemException(known.toString(), null, trouble.getReason());
         told.initCause(trouble);
         return told;
     }

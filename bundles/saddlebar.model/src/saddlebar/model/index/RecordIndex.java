@@ -360,7 +360,8 @@ public final class RecordIndex implements AutoCloseable {
             int first = starts.get(i);
             parts.get(i).forEach(row -> {
                 if (!supersededRows.get(first + row.ordinal())) {
-                    consumer.accept(first == 0 ? row : new IndexedRecord(first + row.ordinal(), row.id(), row.time(), row.kind(), row.mentions(), row.measures()));
+                    consumer.accept(
+                            first == 0 ? row : new IndexedRecord(first + row.ordinal(), row.id(), row.time(), row.kind(), row.mentions(), row.measures()));
                 }
             });
         }

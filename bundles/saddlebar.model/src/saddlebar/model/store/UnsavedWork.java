@@ -180,7 +180,8 @@ public final class UnsavedWork {
         SortedMap<String, Optional<byte[]>> files = new TreeMap<>();
         for (Change change : changes) {
             if (change.ofStudio() == ofStudio) {
-                files.put(change.file(), change.sha256().isEmpty() ? Optional.empty()
+                files.put(change.file(), change.sha256().isEmpty()
+                        ? Optional.empty()
                         : Optional.of(Files.readAllBytes(folder.resolve(change.sha256() + PART))));
             }
         }

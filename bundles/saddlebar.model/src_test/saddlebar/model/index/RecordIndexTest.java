@@ -138,7 +138,8 @@ class RecordIndexTest {
             assertEquals(Optional.empty(), index.naming(Role.MADE, "mix=M1").length == 0 ? Optional.empty() : Optional.of("only spoken of"));
             List<String> passed = new ArrayList<>();
             index.forEach(row -> passed.add(row.id()));
-            assertEquals(lines.stream().map(RecordLine::id).filter(id -> index.correctionOf(id).isEmpty()).sorted().toList(), passed.stream().sorted().toList());
+            assertEquals(lines.stream().map(RecordLine::id).filter(id -> index.correctionOf(id).isEmpty()).sorted().toList(),
+                    passed.stream().sorted().toList());
             return index.origin();
         }
     }
@@ -223,8 +224,10 @@ class RecordIndexTest {
         holds();
         Files.write(data(), new byte[100]);
         assertEquals(Origin.BUILT, holds());
-        for (String nonsense : List.of("", "{", "[]", "null", "{\"format\":1}", "{\"format\":1,\"lens\":\"test 1\",\"data\":\"../commission.saddlebar\",\"size\":5,"
-                + "\"crc32c\":0,\"files\":{},\"problems\":[]}", "{\"format\":1,\"lens\":\"test 1\",\"data\":\"x\",\"files\":{\"a\":null},\"problems\":[null]}")) {
+        for (String nonsense : List.of("", "{", "[]", "null", "{\"format\":1}",
+                "{\"format\":1,\"lens\":\"test 1\",\"data\":\"../commission.saddlebar\",\"size\":5,"
+                        + "\"crc32c\":0,\"files\":{},\"problems\":[]}",
+                "{\"format\":1,\"lens\":\"test 1\",\"data\":\"x\",\"files\":{\"a\":null},\"problems\":[null]}")) {
             Files.writeString(folder.resolve(RecordIndex.FOLDER).resolve("records.json"), nonsense);
             assertEquals(Origin.BUILT, holds(), nonsense);
         }

@@ -153,7 +153,8 @@ public final class Bringing {
         try (Artwork artwork = readers.read(art, ReadSettings.asDrawn().onPage(page))) {
             double scale = previewPx / Math.max(artwork.widthMm(), artwork.heightMm());
             return new ArtLook(pages, page, artwork.widthMm(), artwork.heightMm(), LayerRoles.purposes(artwork, last), artwork.picture(LayerChoice.all(),
-                    (int) Math.max(1, Math.rint(artwork.widthMm() * scale)), (int) Math.max(1, Math.rint(artwork.heightMm() * scale)), RegionMm.ofPage(artwork)));
+                    (int) Math.max(1, Math.rint(artwork.widthMm() * scale)), (int) Math.max(1, Math.rint(artwork.heightMm() * scale)),
+                    RegionMm.ofPage(artwork)));
         }
     }
 

@@ -66,7 +66,8 @@ final class DossierData {
         if (!records.lines().isEmpty()) {
             StringBuilder lines = new StringBuilder();
             records.lines().forEach(line -> lines.append(LINE.toJson(row(line))).append('\n'));
-            data.add(new Attachment("records.jsonl", "application/jsonl", "Records of the making, one a line", lines.toString().getBytes(StandardCharsets.UTF_8)));
+            data.add(new Attachment("records.jsonl", "application/jsonl", "Records of the making, one a line",
+                    lines.toString().getBytes(StandardCharsets.UTF_8)));
         }
         return data;
     }

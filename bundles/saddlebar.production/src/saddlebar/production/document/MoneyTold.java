@@ -32,7 +32,8 @@ final class MoneyTold {
     /** Empty if it cannot be reckoned or only some windows are shown; the reason is told. */
     static Optional<Money> of(CommissionFolder folder, List<CostSource> sources, LocalDate day, List<Window> windows, List<String> untold) throws IOException {
         Optional<Quote> quote = folder.commission().getQuotes().stream().filter(q -> q.getState() != QuoteState.DECLINED && q.getTotal() != null)
-                .max(Comparator.comparing(Quote::getDated, Comparator.nullsFirst(Comparator.naturalOrder())).thenComparing(Quote::getNumber, Comparator.nullsFirst(Comparator.naturalOrder())));
+                .max(Comparator.comparing(Quote::getDated, Comparator.nullsFirst(Comparator.naturalOrder())).thenComparing(Quote::getNumber,
+                        Comparator.nullsFirst(Comparator.naturalOrder())));
         if (quote.isPresent()) {
             return Optional.of(of(quote.get()));
         }
@@ -49,8 +50,10 @@ final class MoneyTold {
                 return Optional.empty();
             }
             return Optional.of(new Money(estimate.currency(), "", Optional.empty(),
-                    estimate.priceLines().stream().map(line -> new Money.Line(line.window(), line.source(), line.amount())).toList(), estimate.net(), estimate.tax(), estimate.total(),
-                    estimate.deposits().stream().map(part -> new Money.Part(part.milestone(), part.amount())).toList(), Optional.of(BigDecimal.valueOf(estimate.range().low())),
+                    estimate.priceLines().stream().map(line -> new Money.Line(line.window(), line.source(), line.amount())).toList(), estimate.net(),
+                    estimate.tax(), estimate.total(),
+                    estimate.deposits().stream().map(part -> new Money.Part(part.milestone(), part.amount())).toList(),
+                    Optional.of(BigDecimal.valueOf(estimate.range().low())),
                     Optional.of(BigDecimal.valueOf(estimate.range().high()))));
         } catch (Refusal noPrice) {
             untold.add("No price is told: " + noPrice.getMessage());
@@ -65,12 +68,14 @@ final class MoneyTold {
             if ("tax".equals(line.getSourceKey())) {
                 tax = tax.add(line.getAmount());
             } else {
-                lines.add(new Money.Line(line.getWindowName() == null ? "" : line.getWindowName(), line.getSourceKey() == null ? "" : line.getSourceKey(), line.getAmount()));
+                lines.add(new Money.Line(line.getWindowName() == null ? "" : line.getWindowName(), line.getSourceKey() == null ? "" : line.getSourceKey(),
+                        line.getAmount()));
             }
         }
         return new Money(quote.getCurrency(), quote.getNumber() == null ? "" : quote.getNumber(), Optional.ofNullable(quote.getValidUntil()), lines,
                 quote.getTotal().subtract(tax), tax, quote.getTotal(),
-                Deposits.THIRDS.of(quote.getTotal(), Rounding.of(quote.getCurrency())).stream().map(part -> new Money.Part(part.milestone(), part.amount())).toList(),
+                Deposits.THIRDS.of(quote.getTotal(), Rounding.of(quote.getCurrency())).stream().map(part -> new Money.Part(part.milestone(), part.amount()))
+                        .toList(),
                 Optional.empty(), Optional.empty());
     }
 }

@@ -101,7 +101,8 @@ final class PictureShelf {
 
     private static BufferedImage small(BufferedImage image) {
         double scale = Math.min(1, MOST_PX / (double) Math.max(image.getWidth(), image.getHeight()));
-        BufferedImage small = new BufferedImage(Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int) Math.round(image.getHeight() * scale)),
+        BufferedImage small = new BufferedImage(Math.max(1, (int) Math.round(image.getWidth() * scale)),
+                Math.max(1, (int) Math.round(image.getHeight() * scale)),
                 BufferedImage.TYPE_INT_RGB);
         Graphics2D graphics = small.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BICUBIC);

@@ -86,25 +86,33 @@ record RecordsRead(List<RecordLine> lines) {
             List<List<String>> way = new ArrayList<>();
             Set<String> exposed = new TreeSet<>();
             for (String kind : List.of("pull", "fire")) {
-                lines.stream().filter(line -> line.kind().equals(kind) && samePiece(line, defect) && !line.time().isAfter(defect.time())).reduce((a, b) -> b).ifPresent(last -> {
-                    way.add(List.of(kind, kind.equals("pull") ? joined(last, "screen", "stencil", "sheet") : joined(last, "firing", "schedule", "shelf_place"), day(last).toString()));
-                    String key = kind.equals("pull") ? "mix" : "firing";
-                    if (kind.equals("pull") && !word(last, "mix").isEmpty()) {
-                        way.add(List.of("mix", joined(last, "mix", "paint", "lot"), day(last).toString()));
-                    }
-                    lines.stream().filter(line -> !word(last, key).isEmpty() && line.kind().equals(kind) && word(line, key).equals(word(last, key)) && !samePiece(line, defect))
-                            .forEach(line -> exposed.add(word(line, "window") + "/" + word(line, "piece")));
-                });
+                lines.stream().filter(line -> line.kind().equals(kind) && samePiece(line, defect) && !line.time().isAfter(defect.time())).reduce((a, b) -> b)
+                        .ifPresent(last -> {
+                            way.add(List.of(kind,
+                                    kind.equals("pull") ? joined(last, "screen", "stencil", "sheet") : joined(last, "firing", "schedule", "shelf_place"),
+                                    day(last).toString()));
+                            String key = kind.equals("pull") ? "mix" : "firing";
+                            if (kind.equals("pull") && !word(last, "mix").isEmpty()) {
+                                way.add(List.of("mix", joined(last, "mix", "paint", "lot"), day(last).toString()));
+                            }
+                            lines.stream()
+                                    .filter(line -> !word(last, key).isEmpty() && line.kind().equals(kind) && word(line, key).equals(word(last, key))
+                                            && !samePiece(line, defect))
+                                    .forEach(line -> exposed.add(word(line, "window") + "/" + word(line, "piece")));
+                        });
             }
-            found.add(new DefectFound(word(defect, "window") + "/" + word(defect, "piece"), word(defect, "layer"), word(defect, "defectKind").isEmpty() ? word(defect, "defect") : word(defect, "defectKind"),
-                    word(defect, "severity"), day(defect), defect.who(), defect.note(), word(defect, "disposition").isEmpty() ? "open" : word(defect, "disposition"), way,
+            found.add(new DefectFound(word(defect, "window") + "/" + word(defect, "piece"), word(defect, "layer"),
+                    word(defect, "defectKind").isEmpty() ? word(defect, "defect") : word(defect, "defectKind"),
+                    word(defect, "severity"), day(defect), defect.who(), defect.note(),
+                    word(defect, "disposition").isEmpty() ? "open" : word(defect, "disposition"), way,
                     exposed.stream().limit(MOST_EXPOSED).toList()));
         }
         return found;
     }
 
     private static boolean samePiece(RecordLine one, RecordLine other) {
-        return word(one, "window").equals(word(other, "window")) && word(one, "piece").equals(word(other, "piece")) && word(one, "layer").equals(word(other, "layer"));
+        return word(one, "window").equals(word(other, "window")) && word(one, "piece").equals(word(other, "piece"))
+                && word(one, "layer").equals(word(other, "layer"));
     }
 
     private static String joined(RecordLine line, String... keys) {

@@ -60,8 +60,10 @@ final class RemakeTold {
         List<Remake.ThenAndNow> settings = new ArrayList<>();
         List<String> layers = new ArrayList<>();
         for (LayerFacts layer : placed.panel().layers()) {
-            Optional<RecordLine> made = records.lines().stream().filter(line -> line.kind().equals("stencil") && layer.id().equals(RecordsRead.word(line, "layerId"))
-                    && line.settings().get("pieceIds") instanceof List<?> ids && ids.contains(piece.getId())).reduce((a, b) -> b);
+            Optional<RecordLine> made = records.lines().stream()
+                    .filter(line -> line.kind().equals("stencil") && layer.id().equals(RecordsRead.word(line, "layerId"))
+                            && line.settings().get("pieceIds") instanceof List<?> ids && ids.contains(piece.getId()))
+                    .reduce((a, b) -> b);
             if (made.isEmpty()) {
                 continue;
             }
@@ -99,7 +101,8 @@ final class RemakeTold {
     private static Picture shape(Piece piece, String label) throws IOException {
         double[] box = piece.getNet().boundsMm();
         double scale = (SHAPE_PX - 20) / Math.max(box[2] - box[0], box[3] - box[1]);
-        BufferedImage image = new BufferedImage((int) Math.ceil((box[2] - box[0]) * scale) + 20, (int) Math.ceil((box[3] - box[1]) * scale) + 20, BufferedImage.TYPE_BYTE_GRAY);
+        BufferedImage image = new BufferedImage((int) Math.ceil((box[2] - box[0]) * scale) + 20, (int) Math.ceil((box[3] - box[1]) * scale) + 20,
+                BufferedImage.TYPE_BYTE_GRAY);
         Graphics2D graphics = image.createGraphics();
         graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         graphics.setColor(Color.WHITE);

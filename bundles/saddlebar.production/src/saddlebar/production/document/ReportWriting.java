@@ -37,7 +37,8 @@ public final class ReportWriting {
     private final Reports reports;
 
     @Activate
-    public ReportWriting(@Reference ArtworkReaders readers, @Reference(policyOption = ReferencePolicyOption.GREEDY) List<CostSource> sources, @Reference Reports reports) {
+    public ReportWriting(@Reference ArtworkReaders readers, @Reference(policyOption = ReferencePolicyOption.GREEDY) List<CostSource> sources,
+            @Reference Reports reports) {
         this.readers = readers;
         this.sources = List.copyOf(sources);
         this.reports = reports;
@@ -49,7 +50,8 @@ public final class ReportWriting {
      * @throws Refusal for a window, piece or language that is not there, or if there is nothing to write about
      */
     public List<String> write(CommissionFolder folder, ReportRequest request, Work work) throws IOException {
-        Words words = Words.in(request.language()).orElseThrow(() -> new Refusal("language " + request.language(), "documents are not written in it", "take en or de"));
+        Words words = Words.in(request.language())
+                .orElseThrow(() -> new Refusal("language " + request.language(), "documents are not written in it", "take en or de"));
         List<Window> windows = windows(folder, request);
         List<String> untold = new ArrayList<>();
         RecordsRead records = RecordsRead.of(folder);
@@ -64,7 +66,8 @@ public final class ReportWriting {
                 kind == ReportKind.DOSSIER || kind == ReportKind.PROGRESS ? PictureShelf.photos(folder, untold) : List.of(),
                 kind == ReportKind.WORKSHOP ? sheets(folder) : List.of(),
                 kind == ReportKind.REMAKE ? Optional.of(RemakeTold.of(folder, windows, request.piece(), records, words)) : Optional.empty(),
-                kind == ReportKind.DEFECT ? records.defects(windows) : List.of(), kind == ReportKind.DOSSIER && !request.html() ? DossierData.of(folder, windows, records) : List.of());
+                kind == ReportKind.DEFECT ? records.defects(windows) : List.of(),
+                kind == ReportKind.DOSSIER && !request.html() ? DossierData.of(folder, windows, records) : List.of());
         Files.createDirectories(request.target().toAbsolutePath().getParent());
         work.say(words.of("kind." + kind.word()));
         if (request.html()) {

@@ -52,7 +52,8 @@ final class WindowPictures {
         BufferedImage image = painter.in(way);
         String name = way.map(Colourway::getName).orElse("");
         String title = window.getTitle() == null ? "" : window.getTitle();
-        return new ReportMatter.WindowPicture(window.getName(), name, way.isEmpty() || way.get() == window.getChosen(), way.map(Colourway::isApproved).orElse(false),
+        return new ReportMatter.WindowPicture(window.getName(), name, way.isEmpty() || way.get() == window.getChosen(),
+                way.map(Colourway::isApproved).orElse(false),
                 PictureShelf.png(image, (window.getName() + " " + title + " " + name).strip()));
     }
 }

@@ -31,7 +31,8 @@ public final class RecipeReader {
     /** The places that somebody decided to widen, on the panel's page. */
     public static List<PictureMending.Wanted> mends(StencilRecipe recipe) {
         return recipe.getMends().stream()
-                .map(mend -> new PictureMending.Wanted(mend.getKind() == MendKind.THICKEN, new PlaceMm(mend.getXMm(), mend.getYMm()), mend.getWidthMm())).toList();
+                .map(mend -> new PictureMending.Wanted(mend.getKind() == MendKind.THICKEN, new PlaceMm(mend.getXMm(), mend.getYMm()), mend.getWidthMm()))
+                .toList();
     }
 
     private static String orElse(String text, String other) {

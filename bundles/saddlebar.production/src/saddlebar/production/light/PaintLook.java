@@ -20,7 +20,8 @@ public record PaintLook(double red, double green, double blue) {
     /** A paint that would look so on a white screen when it covers all. */
     public static PaintLook ofRgb(int rgb) {
         Require.within("rgb", rgb, 0, 0xFFFFFF);
-        return new PaintLook(ScreenLight.light((rgb >> 16 & 0xff) / 255.0), ScreenLight.light((rgb >> 8 & 0xff) / 255.0), ScreenLight.light((rgb & 0xff) / 255.0));
+        return new PaintLook(ScreenLight.light((rgb >> 16 & 0xff) / 255.0), ScreenLight.light((rgb >> 8 & 0xff) / 255.0),
+                ScreenLight.light((rgb & 0xff) / 255.0));
     }
 
     /** Share of the light of a channel (0 red, 1 green, 2 blue) that comes through when the paint covers the share {@code covered}. */

@@ -122,7 +122,8 @@ public final class WindowSketcher {
         boolean codeValues = recipe != null && recipe.getToneMode() == ToneMode.LINEAR;
         OptionalDouble to = recipe == null || recipe.getToneTo() == null ? OptionalDouble.empty() : OptionalDouble.of(recipe.getToneTo());
         String name = layer.getName() == null || layer.getName().isBlank() ? layer.getRole().getLiteral() : layer.getName();
-        return new LayerSketch(orEmpty(layer.getId()), name, layer.getArtLayer(), paint(layer), film(layer), codeValues, recipe == null ? 0 : recipe.getToneFrom(), to);
+        return new LayerSketch(orEmpty(layer.getId()), name, layer.getArtLayer(), paint(layer), film(layer), codeValues,
+                recipe == null ? 0 : recipe.getToneFrom(), to);
     }
 
     /** By the paint's colour, else by its transmittance, else as such a layer usually looks. */

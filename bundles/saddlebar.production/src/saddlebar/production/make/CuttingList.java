@@ -34,7 +34,8 @@ final class CuttingList {
             Envelope box = piece.glass().getEnvelopeInternal();
             double areaCm2 = piece.glass().getArea() / 100;
             text.append(String.format(Locale.ROOT, "%s,%s,%.1f,%.1f,%.2f,%.0f,%s,%s\r\n", cell(piece.label()), cell(glass), box.getWidth(), box.getHeight(),
-                    areaCm2, piece.glass().getLength(), cell(String.join("; ", painted.getOrDefault(piece.label(), List.of()))), cell(reliefs(piece.number(), reliefs))));
+                    areaCm2, piece.glass().getLength(), cell(String.join("; ", painted.getOrDefault(piece.label(), List.of()))),
+                    cell(reliefs(piece.number(), reliefs))));
             double[] sum = sums.computeIfAbsent(glass, name -> new double[2]);
             sum[0]++;
             sum[1] += areaCm2;

@@ -116,7 +116,8 @@ public final class FullSizePrinting {
         };
         TrueSizePdf.write(title, laid, files.get(0), SOFTWARE, work);
         TrueSizeDrawing first = laid.get(0).drawing();
-        return List.of(new FullSizeFile(placed.label(), kind, files.get(0), first.widthMm(), first.heightMm(), laid.stream().mapToInt(LaidDrawing::pages).sum()));
+        return List
+                .of(new FullSizeFile(placed.label(), kind, files.get(0), first.widthMm(), first.heightMm(), laid.stream().mapToInt(LaidDrawing::pages).sum()));
     }
 
     private static List<LaidDrawing> tiled(TrueSizeDrawing drawing, FullSizeRequest request) {

@@ -68,8 +68,10 @@ final class LayerRegistration {
         PlaceMm at = meeting.places().get(0);
         return Optional.of(new Problem("layers-without-trap", Severity.WARNING, piece.label(),
                 Optional.of(new PlaceMm(at.xMm() + place.originXMm(), at.yMm() + place.originYMm())),
-                String.format(Locale.ROOT, "%s and %s meet over about %.1f mm in %d places without overlapping by the %s mm asked for (they overlap on %.1f mm2 in"
-                        + " all); printed a hair apart, bare glass shows between them: draw one of them on under the other", under.name(), over.name(),
+                String.format(Locale.ROOT,
+                        "%s and %s meet over about %.1f mm in %d places without overlapping by the %s mm asked for (they overlap on %.1f mm2 in"
+                                + " all); printed a hair apart, bare glass shows between them: draw one of them on under the other",
+                        under.name(), over.name(),
                         meeting.lengthMm(), meeting.places().size(), Units.plain(trapMm), meeting.overlapMm2())));
     }
 

@@ -194,8 +194,10 @@ public final class LightPictures {
 
     private static float[] colourOf(Studio studio, String paintId) {
         float[] linear = linearOfCode();
-        int rgb = studio == null ? 0x303030
-                : studio.getPaints().stream().filter(paint -> paintId.equals(paint.getId())).map(paint -> hex(paint.getColour(), 0x303030)).findFirst().orElse(0x303030);
+        int rgb = studio == null
+                ? 0x303030
+                : studio.getPaints().stream().filter(paint -> paintId.equals(paint.getId())).map(paint -> hex(paint.getColour(), 0x303030)).findFirst()
+                        .orElse(0x303030);
         return new float[] {linear[rgb >> 16 & 255], linear[rgb >> 8 & 255], linear[rgb & 255]};
     }
 

@@ -47,6 +47,7 @@ public final class LongPieces {
         Coordinate at = glass.getInteriorPoint().getCoordinate();
         return Optional.of(new Problem(LONG_PAINTED, Severity.NOTE, label, Optional.of(new PlaceMm(at.x, at.y)), String.format(Locale.ROOT,
                 "This painted piece is %.0f mm long and %.0f mm wide in the mean, and may crack or bend in the firing: heat and cool it slowly, lay it "
-                        + "flat on its whole length away from the shelf's edge, or divide it", lengthMm, widthMm)));
+                        + "flat on its whole length away from the shelf's edge, or divide it",
+                lengthMm, widthMm)));
     }
 }

@@ -34,7 +34,8 @@ public record MadeStencil(PlannedLayerStencil planned, String key, String file, 
         Map<String, String> found = facts.facts();
         return new MadeStencil(planned, facts.key(), file, facts.sha256(), found.get("sha256OfBits"), Boolean.parseBoolean(found.get("mirrored")),
                 Double.parseDouble(found.get("coverage")), Long.parseLong(found.get("tooFine")), Long.parseLong(found.get("bridgesLost")),
-                Long.parseLong(found.getOrDefault("looseIslands", "0")), lines(found.getOrDefault("mended", "")), Integer.parseInt(found.getOrDefault("mendsLost", "0")), false, 0);
+                Long.parseLong(found.getOrDefault("looseIslands", "0")), lines(found.getOrDefault("mended", "")),
+                Integer.parseInt(found.getOrDefault("mendsLost", "0")), false, 0);
     }
 
     private static List<String> lines(String text) {

@@ -64,7 +64,8 @@ final class MakingRecord {
         };
         line(text, "      screened  %s, %.0f dpi, %d x %d px; %s", screen, screening.dpi(), stencil.place().widthPx(), stencil.place().heightPx(),
                 made.mirrored() ? "mirrored" : "as drawn");
-        line(text, "      found     %.2f %% prints, %d openings too fine, %d bridges lost, %d loose islands", 100 * made.coverage(), made.tooFine(), made.bridgesLost(),
+        line(text, "      found     %.2f %% prints, %d openings too fine, %d bridges lost, %d loose islands", 100 * made.coverage(), made.tooFine(),
+                made.bridgesLost(),
                 made.looseIslands());
         made.mended().forEach(step -> line(text, "      widened   %s", step));
         line(text, "      made/%s  sha256 %s", made.file(), made.sha256());

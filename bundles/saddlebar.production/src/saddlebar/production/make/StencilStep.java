@@ -96,7 +96,8 @@ final class StencilStep {
                 .withSoftware(software).replacing(true).onThreads(1);
         WrittenBits written = BitonalTiff.write(process.toner(paint.bands(), mirrored), made.resolve(file), settings, work);
         MadeStencil result = new MadeStencil(planned, key, file, written.sha256OfFile(), written.sha256OfBits(), mirrored, limits.coverage(),
-                limits.tooFine(), limits.bridgesLost(), limits.looseIslands(), steps(mended, planned), mended.notFound().size(), true, (System.nanoTime() - begun) / 1e9);
+                limits.tooFine(), limits.bridgesLost(), limits.looseIslands(), steps(mended, planned), mended.notFound().size(), true,
+                (System.nanoTime() - begun) / 1e9);
         index.enter(file, key, written.sha256OfFile(), result.facts());
         return result;
     }
@@ -171,7 +172,8 @@ final class StencilStep {
         double share = OVERVIEW_DPI / fine.dpi();
         RasterPlace coarse = new RasterPlace((int) Math.floor(fine.leftPx() * share), (int) Math.floor(fine.topPx() * share),
                 (int) Math.ceil(fine.widthPx() * share) + 1, (int) Math.ceil(fine.heightPx() * share) + 1, OVERVIEW_DPI);
-        GrayBands overview = artworks.gray(planned.layer().art(), recipe.courseLayer().isEmpty() ? layer.artLayer() : recipe.courseLayer(), coarse, LayerTones.coding(recipe.tone()), new StopOnly(work));
+        GrayBands overview = artworks.gray(planned.layer().art(), recipe.courseLayer().isEmpty() ? layer.artLayer() : recipe.courseLayer(), coarse,
+                LayerTones.coding(recipe.tone()), new StopOnly(work));
         return method.having(overview, OVERVIEW_DPI, recipe.screening());
     }
 

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-
 import saddlebar.model.problem.Refusal;
 import saddlebar.model.store.RecordKind;
 

@@ -28,18 +28,21 @@ final class StudioWords {
 
     void name(Deed deed, Map<String, Object> settings) throws IOException {
         Studio studio = folder.studio();
-        id(deed, "screen", "frameId", settings, studio.getFrames().stream().filter(frame -> deed.word("screen").equals(frame.getName())).map(frame -> frame.getId())
-                .findFirst());
+        id(deed, "screen", "frameId", settings,
+                studio.getFrames().stream().filter(frame -> deed.word("screen").equals(frame.getName())).map(frame -> frame.getId())
+                        .findFirst());
         Optional<Paint> paint = studio.getPaints().stream().filter(one -> deed.word("paint").equals(one.getName())).findFirst();
         id(deed, "paint", "paintId", settings, paint.map(Paint::getId));
-        List<PaintLot> lots = paint.map(one -> List.copyOf(one.getLots())).orElseGet(() -> studio.getPaints().stream().flatMap(one -> one.getLots().stream()).toList());
+        List<PaintLot> lots = paint.map(one -> List.copyOf(one.getLots()))
+                .orElseGet(() -> studio.getPaints().stream().flatMap(one -> one.getLots().stream()).toList());
         id(deed, "lot", "lotId", settings, lots.stream().filter(lot -> deed.word("lot").equals(lot.getName())).map(PaintLot::getId).findFirst());
         id(deed, "medium", "mediumId", settings, studio.getMedia().stream().filter(one -> deed.word("medium").equals(one.getName())).map(one -> one.getId())
                 .findFirst());
         id(deed, "schedule", "scheduleId", settings, studio.getSchedules().stream().filter(one -> deed.word("schedule").equals(one.getName()))
                 .map(one -> one.getId()).findFirst());
-        id(deed, "sheet", "sheetId", settings, folder.commission().getSheets().stream().filter(sheet -> deed.word("sheet").equals(String.valueOf(sheet.getNumber())))
-                .map(Sheet::getId).findFirst());
+        id(deed, "sheet", "sheetId", settings,
+                folder.commission().getSheets().stream().filter(sheet -> deed.word("sheet").equals(String.valueOf(sheet.getNumber())))
+                        .map(Sheet::getId).findFirst());
         if (!deed.word("stencil").isEmpty() && !deed.word("window").isEmpty()) {
             id(deed, "stencil", "stencilId", settings, folder.window(deed.word("window")).flatMap(window -> stencil(window, deed)));
         }
@@ -59,7 +62,8 @@ final class StudioWords {
                     for (Stencil stencil : layer.getStencils()) {
                         String number = String.valueOf(stencil.getNumber());
                         if (deed.word("stencil").equals(number) && !deed.word("layer").isEmpty()
-                                || deed.word("stencil").endsWith(layer.getName() + "/" + number) || deed.word("stencil").endsWith(layer.getName() + "-" + number)
+                                || deed.word("stencil").endsWith(layer.getName() + "/" + number)
+                                || deed.word("stencil").endsWith(layer.getName() + "-" + number)
                                 || deed.word("stencil").endsWith(layer.getName() + " " + number)) {
                             return Optional.of(stencil.getId());
                         }

@@ -90,7 +90,8 @@ public record GlassLaying(double gapMm, double edgeMm, boolean buy, Effort effor
      */
     public Result lay(List<WantedPiece> pieces, List<ShelfGlass> shelf, Work work) {
         Map<String, List<WantedPiece>> byGlass = new TreeMap<>();
-        pieces.stream().filter(piece -> !piece.outline().isEmpty()).forEach(piece -> byGlass.computeIfAbsent(piece.glass(), glass -> new ArrayList<>()).add(piece));
+        pieces.stream().filter(piece -> !piece.outline().isEmpty())
+                .forEach(piece -> byGlass.computeIfAbsent(piece.glass(), glass -> new ArrayList<>()).add(piece));
         List<LaidGlass> sheets = new ArrayList<>();
         List<WantedPiece> leftOut = new ArrayList<>();
         byGlass.forEach((name, wanted) -> {
@@ -212,7 +213,8 @@ public record GlassLaying(double gapMm, double edgeMm, boolean buy, Effort effor
             taken.add(GEOMETRY.createPolygon(lies.getExteriorRing().getCoordinates()));
         }
         pieces.sort(Comparator.comparing(LaidPiece::label));
-        List<LaidGlass.Offcut> offcuts = FreeRectangles.of(new SheetArea(sheet.widthMm(), sheet.heightMm()), taken, gapMm, CELL_MM, LEAST_OFFCUT_MM, MOST_OFFCUTS)
+        List<LaidGlass.Offcut> offcuts = FreeRectangles
+                .of(new SheetArea(sheet.widthMm(), sheet.heightMm()), taken, gapMm, CELL_MM, LEAST_OFFCUT_MM, MOST_OFFCUTS)
                 .stream().map(box -> new LaidGlass.Offcut(box.getMinX(), box.getMinY(), box.getWidth(), box.getHeight())).toList();
         return new LaidGlass(glass.name(), sheet, toBuy, pieces, offcuts);
     }

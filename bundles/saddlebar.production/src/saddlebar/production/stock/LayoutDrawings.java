@@ -40,7 +40,8 @@ public final class LayoutDrawings {
             String name = Normalizer.normalize(laid.glass() + "-" + laid.sheet().name(), Normalizer.Form.NFKD).replaceAll("[^A-Za-z0-9._-]+", "-");
             Path pdf = folder.resolve(name + ".pdf");
             Path svg = folder.resolve(name + ".svg");
-            TrueSizePdf.write(drawing.title(), List.of(LaidDrawing.of(drawing, PrintPaper.roll(Math.min(2000, Math.max(100, drawing.widthMm() + 40))), 12)), pdf,
+            TrueSizePdf.write(drawing.title(), List.of(LaidDrawing.of(drawing, PrintPaper.roll(Math.min(2000, Math.max(100, drawing.widthMm() + 40))), 12)),
+                    pdf,
                     SOFTWARE, work);
             TrueSizeSvg.write(drawing, svg);
             files.add(pdf);

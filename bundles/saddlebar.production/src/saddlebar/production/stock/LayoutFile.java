@@ -36,7 +36,8 @@ public final class LayoutFile {
             return new SheetForm(laid.glass(), sheet.id(), sheet.name(), laid.toBuy(), sheet.widthMm(), sheet.heightMm(),
                     sheet.outline().map(OutlineMm::toString).orElse(""), sheet.alongWidth(), sheet.offcut(),
                     sheet.flaws().stream().map(OutlineMm::toString).toList(),
-                    laid.pieces().stream().map(piece -> new PieceForm(piece.label(), piece.outline().toString(), piece.rotationDeg())).toList(), laid.offcuts());
+                    laid.pieces().stream().map(piece -> new PieceForm(piece.label(), piece.outline().toString(), piece.rotationDeg())).toList(),
+                    laid.offcuts());
         }
 
         LaidGlass laid() {

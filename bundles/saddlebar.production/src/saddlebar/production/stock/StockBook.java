@@ -44,8 +44,10 @@ public final class StockBook {
     /** @throws Refusal if there is no such sheet at hand */
     public StockSheet sheet(String name) {
         return sheets().stream().filter(sheet -> name.equals(sheet.getName()) && !sheet.isUsedUp()).findFirst().orElseThrow(() -> new Refusal("sheet " + name,
-                "there is no sheet of this name at hand", sheets().isEmpty() ? "add it first" : "take one of "
-                        + String.join(", ", sheets().stream().filter(sheet -> !sheet.isUsedUp()).map(StockSheet::getName).sorted().toList())));
+                "there is no sheet of this name at hand", sheets().isEmpty()
+                        ? "add it first"
+                        : "take one of "
+                                + String.join(", ", sheets().stream().filter(sheet -> !sheet.isUsedUp()).map(StockSheet::getName).sorted().toList())));
     }
 
     private List<StockSheet> sheets() {
@@ -63,7 +65,8 @@ public final class StockBook {
      * @param outline of an off-cut that is no rectangle
      * @throws Refusal if the name is taken or the size makes no sense
      */
-    public StockSheet add(GlassStock glass, String name, double widthMm, double heightMm, Optional<OutlineMm> outline, boolean grainAlongWidth, boolean offcut) {
+    public StockSheet add(GlassStock glass, String name, double widthMm, double heightMm, Optional<OutlineMm> outline, boolean grainAlongWidth,
+            boolean offcut) {
         if (!(widthMm >= 10 && widthMm <= 10_000 && heightMm >= 10 && heightMm <= 10_000)) {
             throw new Refusal("sheet", "its sides are " + widthMm + " x " + heightMm + " mm", "give sides of 10 to 10000 mm");
         }

@@ -55,7 +55,8 @@ public final class CalibrationBook {
         }
 
         /** With ruling and dots as a recipe gives them on its device. */
-        public static Measured of(Paint paint, Mesh mesh, ScreeningRecipe recipe, ActualScreen actual, String processKey, double yuleNielsen, LocalDate measured,
+        public static Measured of(Paint paint, Mesh mesh, ScreeningRecipe recipe, ActualScreen actual, String processKey, double yuleNielsen,
+                LocalDate measured,
                 String source, List<WedgeReading> readings) {
             return new Measured(paint, mesh, recipe.method(), processKey, actual.lpi().isPresent() ? OptionalDouble.of(recipe.lpi()) : OptionalDouble.empty(),
                     actual.dotMm(), yuleNielsen, measured, source, readings);

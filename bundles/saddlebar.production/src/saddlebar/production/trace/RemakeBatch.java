@@ -73,7 +73,8 @@ public record RemakeBatch(List<Run> runs) {
 
     /** What is taken today: the thing itself, or what takes its place. */
     private static String use(RemakeSheet.LayerSheet layer, String what) {
-        return layer.needs().stream().filter(need -> need.what().equals(what)).map(need -> need.there() || need.instead().isEmpty() ? need.then() : need.instead())
+        return layer.needs().stream().filter(need -> need.what().equals(what))
+                .map(need -> need.there() || need.instead().isEmpty() ? need.then() : need.instead())
                 .findFirst().orElse("");
     }
 }

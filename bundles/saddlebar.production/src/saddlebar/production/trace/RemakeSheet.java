@@ -110,8 +110,10 @@ public record RemakeSheet(String piece, List<LayerSheet> layers, ThenAndNow sett
                 needs.add(new Need("peak reached", number + " degC", true, "", ""));
             }
         }
-        return new LayerSheet(pull.place(), List.copyOf(new LinkedHashSet<>(needs)), stencil.map(made -> String.valueOf(made.settings().getOrDefault("label", "")))
-                .orElse(""), stencil.map(RecordLine::settings).orElse(Map.of()));
+        return new LayerSheet(pull.place(), List.copyOf(new LinkedHashSet<>(needs)),
+                stencil.map(made -> String.valueOf(made.settings().getOrDefault("label", "")))
+                        .orElse(""),
+                stencil.map(RecordLine::settings).orElse(Map.of()));
     }
 
     private static Optional<RecordLine> last(TraceRoom room, Web back, String kind) throws IOException {
@@ -148,7 +150,8 @@ public record RemakeSheet(String piece, List<LayerSheet> layers, ThenAndNow sett
     }
 
     private static Need lot(Studio studio, String paint, String lot) {
-        List<PaintLot> lots = studio.getPaints().stream().filter(one -> paint.isEmpty() || paint.equals(one.getName())).flatMap(one -> one.getLots().stream()).toList();
+        List<PaintLot> lots = studio.getPaints().stream().filter(one -> paint.isEmpty() || paint.equals(one.getName())).flatMap(one -> one.getLots().stream())
+                .toList();
         if (lots.stream().anyMatch(one -> lot.equals(one.getName()))) {
             return new Need("lot", lot, true, "", "");
         }

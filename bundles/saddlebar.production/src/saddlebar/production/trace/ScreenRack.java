@@ -83,11 +83,15 @@ public record ScreenRack(List<Frame> frames) {
         int pulls = (int) lineage.naming("screen=" + name, List.of(Role.USED)).stream()
                 .filter(deed -> deed.kind().equals("pull") && !deed.record().time().isBefore(since)).count();
         Optional<Integer> wanted = loaded ? wanted(room, last.get()) : Optional.empty();
-        State state = own.isEmpty() ? State.NOT_OF_STUDIO
-                : own.get().isOutOfUse() ? State.OUT_OF_USE
-                : !loaded ? State.EMPTY
-                : wanted.filter(prints -> pulls >= prints).isPresent() ? State.TO_RECLAIM
-                : State.LOADED;
+        State state = own.isEmpty()
+                ? State.NOT_OF_STUDIO
+                : own.get().isOutOfUse()
+                        ? State.OUT_OF_USE
+                        : !loaded
+                                ? State.EMPTY
+                                : wanted.filter(prints -> pulls >= prints).isPresent()
+                                        ? State.TO_RECLAIM
+                                        : State.LOADED;
         return new Frame(name, own.map(frame -> frame.getMesh() == null ? "" : frame.getMesh().getName()).orElse(""),
                 own.map(ScreenFrame::getImageWidthMm).orElse(0.0), own.map(ScreenFrame::getImageHeightMm).orElse(0.0), state,
                 loaded ? carries(room.line(last.get())) : "", loaded ? Optional.of(since) : Optional.empty(), loaded ? pulls : 0, wanted,

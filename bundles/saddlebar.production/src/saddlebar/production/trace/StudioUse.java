@@ -160,7 +160,8 @@ public record StudioUse(String currency, List<Row> rows) {
         }
         Optional<BigDecimal> price = studio.getPriceBook() == null
                 ? Optional.empty()
-                : studio.getPriceBook().getItems().stream().filter(item -> key.equals(item.getKey())).map(PriceItem::getPrice).filter(one -> one != null).findFirst();
+                : studio.getPriceBook().getItems().stream().filter(item -> key.equals(item.getKey())).map(PriceItem::getPrice).filter(one -> one != null)
+                        .findFirst();
         if (price.isEmpty()) {
             sum.unpriced.add(key);
             return BigDecimal.ZERO;

@@ -37,7 +37,8 @@ public record ThenAndNow(List<SettingRow> rows, List<ChangedArtwork> artworks) {
     static final String GONE = "gone";
     /** Names for results of the day, not settings. */
     private static final Set<String> SETTINGS = new LinkedHashSet<>(List.of("layer", "role", "paint", "face", "frame", "mesh", "bleedMm", "sightLine",
-            "sightLineMm", "method", "dpi", "lpi", "angleDeg", "dot", "dotMm", "filter", "course", "courseLayer", "noiseSide", "clump", "supercell", "toneMode", "toneFrom", "toneTo", "endLow", "endHigh", "endRule",
+            "sightLineMm", "method", "dpi", "lpi", "angleDeg", "dot", "dotMm", "filter", "course", "courseLayer", "noiseSide", "clump", "supercell", "toneMode",
+            "toneFrom", "toneTo", "endLow", "endHigh", "endRule",
             "curve", "calibration", "processKey", "tonerSide", "mirror", "openMm", "bridgeMm"));
 
     /**
@@ -112,10 +113,14 @@ public record ThenAndNow(List<SettingRow> rows, List<ChangedArtwork> artworks) {
             if (line.settings().get("artworkSha256") instanceof String then && today.panel().art().isPresent()) {
                 var art = today.panel().art().get();
                 String now = art.path().getFileName().toString();
-                row(today.name(), "artwork", art.sha256().equals(then) ? now : fileOf(folder, then).map(file -> file.getFileName().toString())
-                        .orElse("SHA-256 " + then), now);
+                row(today.name(), "artwork", art.sha256().equals(then)
+                        ? now
+                        : fileOf(folder, then).map(file -> file.getFileName().toString())
+                                .orElse("SHA-256 " + then),
+                        now);
                 if (!art.sha256().equals(then)) {
-                    artworks.add(new ChangedArtwork(today.name(), today.layer().artLayer(), fileOf(folder, then), art.path(), then, art.sha256(), art.widthMm()));
+                    artworks.add(
+                            new ChangedArtwork(today.name(), today.layer().artLayer(), fileOf(folder, then), art.path(), then, art.sha256(), art.widthMm()));
                 }
             }
         }
@@ -132,7 +137,8 @@ public record ThenAndNow(List<SettingRow> rows, List<ChangedArtwork> artworks) {
             if (folder.isEmpty() || !(layerId instanceof String id)) {
                 return;
             }
-            if (!compared.add("pull " + id + " " + List.of("paint", "mesh", "lot", "medium").stream().map(line.settings()::get).map(String::valueOf).toList())) {
+            if (!compared
+                    .add("pull " + id + " " + List.of("paint", "mesh", "lot", "medium").stream().map(line.settings()::get).map(String::valueOf).toList())) {
                 return;
             }
             Optional<DesignLayer> layer = folder.get().links().byId(id).filter(DesignLayer.class::isInstance).map(DesignLayer.class::cast);
@@ -167,7 +173,8 @@ public record ThenAndNow(List<SettingRow> rows, List<ChangedArtwork> artworks) {
                 List<String> run = then.stream().map(segment -> segment instanceof Map<?, ?> map
                         ? segment(map.get("rateKPerH"), map.get("targetC"), map.get("soakMin"))
                         : String.valueOf(segment)).toList();
-                List<String> today = now.get().getSegments().stream().map((FiringSegment s) -> segment(s.getRateKPerH(), s.getTargetC(), s.getSoakMin())).toList();
+                List<String> today = now.get().getSegments().stream().map((FiringSegment s) -> segment(s.getRateKPerH(), s.getTargetC(), s.getSoakMin()))
+                        .toList();
                 for (int i = 0; i < Math.max(run.size(), today.size()); i++) {
                     row(subject, "segment " + (i + 1), i < run.size() ? run.get(i) : null, i < today.size() ? today.get(i) : GONE);
                 }
@@ -175,7 +182,8 @@ public record ThenAndNow(List<SettingRow> rows, List<ChangedArtwork> artworks) {
         }
 
         private static String segment(Object rate, Object target, Object soak) {
-            return (rate == null || rate instanceof Number n && n.doubleValue() == 0 ? "as fast as it goes" : plain(rate) + " K/h") + " to " + plain(target) + " degC, "
+            return (rate == null || rate instanceof Number n && n.doubleValue() == 0 ? "as fast as it goes" : plain(rate) + " K/h") + " to " + plain(target)
+                    + " degC, "
                     + plain(soak) + " min";
         }
 

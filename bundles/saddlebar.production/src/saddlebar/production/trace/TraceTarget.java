@@ -37,7 +37,8 @@ public record TraceTarget(String name, List<Deed> deeds) {
         }
         String[] parts = word.split("/", 3);
         if (parts.length < 2 || parts[0].isEmpty() || parts[1].isEmpty()) {
-            throw new Refusal(word, "is neither the id of a record nor a piece", "write a piece as W01/12, a layer on it as W01/12/matt, or copy a record's id");
+            throw new Refusal(word, "is neither the id of a record nor a piece",
+                    "write a piece as W01/12, a layer on it as W01/12/matt, or copy a record's id");
         }
         List<Deed> ofPiece = ofPiece(lineage, parts[0], parts[1]);
         if (ofPiece.isEmpty()) {

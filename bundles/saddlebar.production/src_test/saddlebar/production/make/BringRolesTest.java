@@ -81,7 +81,8 @@ class BringRolesTest {
     @Test
     void guessedFromWhatIsDrawn() throws IOException {
         WorkBench bench = new WorkBench(folder);
-        List<LayerPurpose> all = bring(bench, plain(svg(group("a", GLASS), group("b", TONES), group("c", BLACK), group("d", LINES), group("e", LETTERS)))).roles();
+        List<LayerPurpose> all = bring(bench, plain(svg(group("a", GLASS), group("b", TONES), group("c", BLACK), group("d", LINES), group("e", LETTERS))))
+                .roles();
         assertEquals(Map.of("a", "glass", "b", "matt", "c", "trace", "d", "cutline", "e", "lettering"), purposes(all));
         assertEquals(LayerGuess.Ground.CLOSED_HAIRLINES, of(all, "d").ground());
         assertTrue(of(all, "d").why().contains("their ends meet"));
@@ -107,8 +108,9 @@ class BringRolesTest {
     @Test
     void saidOnceAndRemembered() throws IOException {
         WorkBench bench = new WorkBench(folder);
-        Brought first = bring(bench, new BringRequest(svg(group("one", BLACK), group("two", LINES), group("three", TONES)), ReadSettings.asDrawn(), "W01", "", "",
-                Map.of(LayerRole.CUTLINE, "two", LayerRole.MATT, "one"), Map.of(), Set.of("three"), true));
+        Brought first = bring(bench,
+                new BringRequest(svg(group("one", BLACK), group("two", LINES), group("three", TONES)), ReadSettings.asDrawn(), "W01", "", "",
+                        Map.of(LayerRole.CUTLINE, "two", LayerRole.MATT, "one"), Map.of(), Set.of("three"), true));
         assertEquals(Map.of("one", "matt", "two", "cutline", "three", "none"), purposes(first.roles()));
         Brought second = bring(bench, plain(svg(group("one", BLACK + BLACK), group("two", LINES), group("three", TONES), group("four", LETTERS))));
         assertEquals(Map.of("one", "matt", "two", "cutline", "three", "none", "four", "lettering"), purposes(second.roles()));

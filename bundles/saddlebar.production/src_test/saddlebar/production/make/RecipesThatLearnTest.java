@@ -112,8 +112,9 @@ class RecipesThatLearnTest {
     }
 
     private static ToneCalibration keep(Studio studio, Paint paint, Mesh mesh, String method, LocalDate day) {
-        return CalibrationBook.keep(studio, new CalibrationBook.Measured(paint, mesh, method, "fused-sheet", OptionalDouble.of(40), OptionalDouble.empty(), 1, day,
-                "typed", WEDGE));
+        return CalibrationBook.keep(studio,
+                new CalibrationBook.Measured(paint, mesh, method, "fused-sheet", OptionalDouble.of(40), OptionalDouble.empty(), 1, day,
+                        "typed", WEDGE));
     }
 
     @Test

@@ -76,8 +76,10 @@ class OldNotebookTest {
         Path book = csv("Datum;Was;Wer;Fenster;Stück;Schicht;Sieb;Mischung;Luftfeuchte;Brenntemperatur;Wetter\n"
                 + "14.03.2026;Druck;Anna;W01;3;matt;S04;M07;55%;;Regen\n15.03.2026 9:30;Brand;Anna;W01;3;matt;;;;652,5;\n31.02.2026;Druck;Anna;W01;3;matt;;;;;\n");
         HeaderMapping mapping = HeaderMapping.propose(book);
-        assertEquals(Map.of("Datum", "when", "Was", "kind", "Wer", "who", "Fenster", "window", "Stück", "piece", "Schicht", "layer", "Sieb", "screen", "Mischung",
-                "mix", "Luftfeuchte", "humidity", "Brenntemperatur", "peak_c"), without(mapping, "Wetter"));
+        assertEquals(
+                Map.of("Datum", "when", "Was", "kind", "Wer", "who", "Fenster", "window", "Stück", "piece", "Schicht", "layer", "Sieb", "screen", "Mischung",
+                        "mix", "Luftfeuchte", "humidity", "Brenntemperatur", "peak_c"),
+                without(mapping, "Wetter"));
         assertEquals("x:Wetter", mapping.columns().get("Wetter"));
         DeedReader.Table table = reader.table(book, mapping);
         assertEquals(1, table.refused().size());
@@ -129,8 +131,9 @@ class OldNotebookTest {
     void aPhotoIsKeptByItsContentAndNonsenseIsRefused() throws IOException {
         Path photo = temp.resolve("flaw.png");
         ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", photo.toFile());
-        enter(List.of(reader.deed("record", Map.of("kind", "defect", "window", "W01", "piece", "3", "layer", "matt", "defect", "pinholes", "photo", photo.toString(),
-                "at", "12.5, 40"))));
+        enter(List.of(
+                reader.deed("record", Map.of("kind", "defect", "window", "W01", "piece", "3", "layer", "matt", "defect", "pinholes", "photo", photo.toString(),
+                        "at", "12.5, 40"))));
         Map<String, Object> settings = lines().get(0).settings();
         assertEquals(12.5, settings.get("xMm"));
         Attachment kept = new Attachment((String) settings.get("photo"), (String) settings.get("photoSha256"));
@@ -168,10 +171,12 @@ class OldNotebookTest {
             paint = open.studio().getPaints().get(0).getName();
         }
         enter(List.of(reader.deed("r", Map.of("kind", "fuse", "screen", frame, "sheet", "1", "when", "2026-03-01", "who", "Anna")),
-                reader.deed("r", Map.of("kind", "mix", "mix", "M1", "paint", paint, "lot", "gone lot", "powder_g", "40", "medium_g", "16", "when", "2026-03-01T13:00",
-                        "who", "Anna")),
-                reader.deed("r", Map.of("kind", "pull", "window", "W01", "piece", "3", "layer", "matt", "screen", frame, "mix", "M1", "paint", "a paint of old", "when",
-                        "2026-03-02", "who", "Anna")),
+                reader.deed("r",
+                        Map.of("kind", "mix", "mix", "M1", "paint", paint, "lot", "gone lot", "powder_g", "40", "medium_g", "16", "when", "2026-03-01T13:00",
+                                "who", "Anna")),
+                reader.deed("r",
+                        Map.of("kind", "pull", "window", "W01", "piece", "3", "layer", "matt", "screen", frame, "mix", "M1", "paint", "a paint of old", "when",
+                                "2026-03-02", "who", "Anna")),
                 reader.deed("r", Map.of("kind", "fire", "window", "W01", "piece", "3", "layer", "matt", "firing", "F1", "when", "2026-03-03", "who", "Ben")),
                 reader.deed("r", Map.of("kind", "remake", "window", "W01", "piece", "3", "when", "2026-03-04"))));
         try (TraceRoom room = TraceRoom.open(folder, Work.UNWATCHED)) {

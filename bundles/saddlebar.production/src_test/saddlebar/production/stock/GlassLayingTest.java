@@ -130,7 +130,8 @@ class GlassLayingTest {
             book.record(open, laid, offcuts);
         }
         try (CommissionFolder open = CommissionFolder.open(folder, Access.READ)) {
-            List<ShelfSheet> shelf = new StockBook(open.studio()).shelf().stream().filter(glass -> glass.name().equals("amber")).findFirst().orElseThrow().sheets();
+            List<ShelfSheet> shelf = new StockBook(open.studio()).shelf().stream().filter(glass -> glass.name().equals("amber")).findFirst().orElseThrow()
+                    .sheets();
             assertEquals(laid.offcuts().size(), shelf.size());
             assertTrue(shelf.stream().allMatch(ShelfSheet::offcut));
             assertEquals(laid.offcuts().get(0).areaMm2(), shelf.stream().mapToDouble(ShelfSheet::areaMm2).max().orElseThrow(), 1e-6);

@@ -41,14 +41,17 @@ public final class AsMadeSection implements ReportSection {
         for (Window window : matter.windows()) {
             List<List<String>> rows = new ArrayList<>();
             for (Panel panel : window.getPanels()) {
-                for (Piece piece : panel.getPieces().stream().filter(p -> !p.isRetired() && p.getNet() != null && !p.getNet().isEmpty()).sorted(Comparator.comparingInt(Piece::getNumber)).toList()) {
+                for (Piece piece : panel.getPieces().stream().filter(p -> !p.isRetired() && p.getNet() != null && !p.getNet().isEmpty())
+                        .sorted(Comparator.comparingInt(Piece::getNumber)).toList()) {
                     double[] box = piece.getNet().boundsMm();
-                    rows.add(List.of(String.valueOf(piece.getNumber()), PieceWords.glass(piece).isEmpty() ? "\u2013" : PieceWords.glass(piece), words.size(box[2] - box[0], box[3] - box[1]), PieceWords.layers(piece)));
+                    rows.add(List.of(String.valueOf(piece.getNumber()), PieceWords.glass(piece).isEmpty() ? "\u2013" : PieceWords.glass(piece),
+                            words.size(box[2] - box[0], box[3] - box[1]), PieceWords.layers(piece)));
                 }
             }
             if (!rows.isEmpty()) {
                 leaf.subheading((window.getName() + "  " + Leaf.text(window.getTitle())).strip());
-                leaf.table(List.of(words.of("piece"), words.of("glass"), words.of("size"), words.of("painted")), List.of(Column.KEY, Column.TEXT, Column.NARROW, Column.TEXT), rows);
+                leaf.table(List.of(words.of("piece"), words.of("glass"), words.of("size"), words.of("painted")),
+                        List.of(Column.KEY, Column.TEXT, Column.NARROW, Column.TEXT), rows);
             }
         }
         Map<String, Paint> paints = new TreeMap<>();
@@ -56,9 +59,12 @@ public final class AsMadeSection implements ReportSection {
                 .forEach(layer -> paints.put(Leaf.text(layer.getPaint().getName()), layer.getPaint()))));
         if (!paints.isEmpty()) {
             leaf.heading(words.of("paints"));
-            leaf.table(List.of(words.of("paint"), words.of("family"), words.of("matures"), words.of("holds")), List.of(Column.TEXT, Column.TEXT, Column.NARROW, Column.TEXT),
+            leaf.table(List.of(words.of("paint"), words.of("family"), words.of("matures"), words.of("holds")),
+                    List.of(Column.TEXT, Column.TEXT, Column.NARROW, Column.TEXT),
                     paints.values().stream().map(paint -> List.of(Leaf.text(paint.getName()), Leaf.text(paint.getFamily()),
-                            paint.getMaturingToC() > 0 ? words.number(paint.getMaturingFromC(), 0) + " \u2013 " + words.number(paint.getMaturingToC(), 0) + " °C" : "\u2013",
+                            paint.getMaturingToC() > 0
+                                    ? words.number(paint.getMaturingFromC(), 0) + " \u2013 " + words.number(paint.getMaturingToC(), 0) + " °C"
+                                    : "\u2013",
                             paint.isContainsLead() ? words.of("lead") : words.of("no.lead"))).toList());
         }
         List<ReportMatter.Deed> firings = matter.deeds().stream().filter(deed -> deed.kind().equals("fire")).toList();
@@ -73,15 +79,20 @@ public final class AsMadeSection implements ReportSection {
                 runs.computeIfAbsent(name, n -> new int[1])[0]++;
                 first.putIfAbsent(name, deed);
             }
-            leaf.table(List.of(words.of("firing"), words.of("day"), words.of("schedule"), words.of("peak"), words.of("records")), List.of(Column.TEXT, Column.NARROW, Column.TEXT, Column.NUMBER, Column.NUMBER),
-                    first.entrySet().stream().map(entry -> List.of(entry.getKey(), words.shortDay(entry.getValue().day()), entry.getValue().word("schedule"), entry.getValue().word("peak_c"),
-                            String.valueOf(runs.get(entry.getKey())[0]))).toList());
+            leaf.table(List.of(words.of("firing"), words.of("day"), words.of("schedule"), words.of("peak"), words.of("records")),
+                    List.of(Column.TEXT, Column.NARROW, Column.TEXT, Column.NUMBER, Column.NUMBER),
+                    first.entrySet().stream()
+                            .map(entry -> List.of(entry.getKey(), words.shortDay(entry.getValue().day()), entry.getValue().word("schedule"),
+                                    entry.getValue().word("peak_c"),
+                                    String.valueOf(runs.get(entry.getKey())[0])))
+                            .toList());
         }
         if (!matter.photos().isEmpty()) {
             leaf.heading(words.of("photographs"));
             for (int from = 0; from < matter.photos().size(); from += 2) {
                 List<ReportMatter.Photo> row = matter.photos().subList(from, Math.min(matter.photos().size(), from + 2));
-                leaf.figures(row.stream().map(ReportMatter.Photo::picture).toList(), row.stream().map(ReportMatter.Photo::name).toList(), 84.0 * row.size(), 110);
+                leaf.figures(row.stream().map(ReportMatter.Photo::picture).toList(), row.stream().map(ReportMatter.Photo::name).toList(), 84.0 * row.size(),
+                        110);
             }
         }
     }

@@ -52,7 +52,8 @@ public final class CardsSection implements ReportSection {
         Map<String, Paint> paints = new TreeMap<>();
         for (Window window : matter.windows()) {
             for (Panel panel : window.getPanels()) {
-                panel.getLayers().stream().filter(layer -> layer.getPaint() != null).forEach(layer -> paints.put(Leaf.text(layer.getPaint().getName()), layer.getPaint()));
+                panel.getLayers().stream().filter(layer -> layer.getPaint() != null)
+                        .forEach(layer -> paints.put(Leaf.text(layer.getPaint().getName()), layer.getPaint()));
             }
         }
         paints.values().forEach(paint -> mix(leaf, commission, paint));
@@ -64,7 +65,8 @@ public final class CardsSection implements ReportSection {
                         pull(leaf, commission, window, layer);
                     }
                     if (layer.getPaint() != null) {
-                        firings.putIfAbsent(String.format(java.util.Locale.ROOT, "%03d %s", layer.getFiringOrder(), layer.getSchedule() == null ? "" : layer.getSchedule().getName()), layer);
+                        firings.putIfAbsent(String.format(java.util.Locale.ROOT, "%03d %s", layer.getFiringOrder(),
+                                layer.getSchedule() == null ? "" : layer.getSchedule().getName()), layer);
                     }
                 }
             }
@@ -83,15 +85,18 @@ public final class CardsSection implements ReportSection {
 
     private static void fuse(ReportMatter matter, Leaf leaf, String commission, Sheet sheet) {
         Words words = leaf.words();
-        leaf.card(words.of("sheet.n", sheet.getNumber()), words.of("card.fuse"), code("card", "fuse", "commission", commission, "sheet", String.valueOf(sheet.getNumber())));
+        leaf.card(words.of("sheet.n", sheet.getNumber()), words.of("card.fuse"),
+                code("card", "fuse", "commission", commission, "sheet", String.valueOf(sheet.getNumber())));
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of(words.of("paper"), Leaf.text(sheet.getPaper()) + ", " + words.size(sheet.getWidthMm(), sheet.getHeightMm())));
         rows.add(List.of(words.of("process"), words.known("process.", Leaf.text(sheet.getProcessKey()))));
-        ProcessSetting setting = matter.studio().getProcesses().stream().filter(process -> Leaf.text(sheet.getProcessKey()).equals(process.getProcessKey())).findFirst().orElse(null);
+        ProcessSetting setting = matter.studio().getProcesses().stream().filter(process -> Leaf.text(sheet.getProcessKey()).equals(process.getProcessKey()))
+                .findFirst().orElse(null);
         if (setting != null && setting.getPressC() > 0) {
             rows.add(List.of(words.of("press"), words.of("press.words", setting.getPressC(), setting.getPressMin(), setting.getCoolMin())));
         }
-        rows.add(List.of(words.of("stencils"), String.join(", ", sheet.getPlacements().stream().map(Placement::getStencil).filter(stencil -> stencil != null).map(PieceWords::stencil).toList())));
+        rows.add(List.of(words.of("stencils"), String.join(", ",
+                sheet.getPlacements().stream().map(Placement::getStencil).filter(stencil -> stencil != null).map(PieceWords::stencil).toList())));
         leaf.facts(rows);
         leaf.caution(words.of("caution.fuse"));
         leaf.blanks(List.of(words.of("frame"), words.of("day"), words.of("who"))).endCard();
@@ -108,7 +113,9 @@ public final class CardsSection implements ReportSection {
             rows.add(List.of(words.of("matures"), words.number(paint.getMaturingFromC(), 0) + " \u2013 " + words.number(paint.getMaturingToC(), 0) + " °C"));
         }
         rows.add(List.of(words.of("holds"), paint.isContainsLead() || paint.isContainsCadmium()
-                ? String.join(", ", java.util.stream.Stream.of(paint.isContainsLead() ? words.of("lead") : "", paint.isContainsCadmium() ? words.of("cadmium") : "").filter(s -> !s.isEmpty()).toList())
+                ? String.join(", ",
+                        java.util.stream.Stream.of(paint.isContainsLead() ? words.of("lead") : "", paint.isContainsCadmium() ? words.of("cadmium") : "")
+                                .filter(s -> !s.isEmpty()).toList())
                 : words.of("no.lead")));
         leaf.facts(rows);
         leaf.caution(words.of("caution.mix"));
@@ -117,7 +124,8 @@ public final class CardsSection implements ReportSection {
 
     private static void pull(Leaf leaf, String commission, Window window, DesignLayer layer) {
         Words words = leaf.words();
-        leaf.card(window.getName() + "  " + Leaf.text(layer.getName()), words.of("card.pull"), code("card", "pull", "commission", commission, "window", Leaf.text(window.getName()), "layer", Leaf.text(layer.getName())));
+        leaf.card(window.getName() + "  " + Leaf.text(layer.getName()), words.of("card.pull"),
+                code("card", "pull", "commission", commission, "window", Leaf.text(window.getName()), "layer", Leaf.text(layer.getName())));
         leaf.facts(List.of(List.of(words.of("paint"), layer.getPaint() == null ? "\u2013" : Leaf.text(layer.getPaint().getName())),
                 List.of(words.of("face"), words.known("face.", layer.getFace().getLiteral())),
                 List.of(words.of("firing"), words.number(layer.getFiringOrder(), 0))));
@@ -126,7 +134,8 @@ public final class CardsSection implements ReportSection {
             if (!stencil.isRetired()) {
                 rows.add(List.of(String.valueOf(stencil.getNumber()), stencil.getFrame() == null ? "\u2013" : Leaf.text(stencil.getFrame().getName()),
                         words.size(stencil.getWidthMm(), stencil.getHeightMm()), String.valueOf(Math.max(1, stencil.getPrints())),
-                        String.join(", ", stencil.getPieces().stream().map(StencilPiece::getPiece).filter(piece -> piece != null).map(piece -> String.valueOf(piece.getNumber())).toList())));
+                        String.join(", ", stencil.getPieces().stream().map(StencilPiece::getPiece).filter(piece -> piece != null)
+                                .map(piece -> String.valueOf(piece.getNumber())).toList())));
             }
         }
         leaf.table(List.of(words.of("stencil"), words.of("frame"), words.of("size"), words.of("pulls"), words.of("pieces")),
@@ -138,14 +147,17 @@ public final class CardsSection implements ReportSection {
     private static void kiln(Leaf leaf, String commission, DesignLayer layer) {
         Words words = leaf.words();
         FiringSchedule schedule = layer.getSchedule();
-        String name = schedule == null ? words.of("firing.n", layer.getFiringOrder()) : words.of("firing.n", layer.getFiringOrder()) + ": " + Leaf.text(schedule.getName());
+        String name = schedule == null
+                ? words.of("firing.n", layer.getFiringOrder())
+                : words.of("firing.n", layer.getFiringOrder()) + ": " + Leaf.text(schedule.getName());
         leaf.card(name, words.of("card.kiln"), code("card", "fire", "commission", commission, "firing", String.valueOf(layer.getFiringOrder())));
         if (schedule == null) {
             leaf.paragraph(words.of("no.schedule"));
         } else {
             List<List<String>> rows = new ArrayList<>();
             for (FiringSegment segment : schedule.getSegments()) {
-                rows.add(List.of(Leaf.text(segment.getName()), segment.getRateKPerH() == null || segment.getRateKPerH() == 0 ? words.of("full") : words.number(segment.getRateKPerH(), 0),
+                rows.add(List.of(Leaf.text(segment.getName()),
+                        segment.getRateKPerH() == null || segment.getRateKPerH() == 0 ? words.of("full") : words.number(segment.getRateKPerH(), 0),
                         words.number(segment.getTargetC(), 0), words.number(segment.getSoakMin(), 0), segment.isVent() ? words.of("vent.open") : ""));
             }
             leaf.table(List.of(words.of("segment"), words.of("rate"), words.of("target"), words.of("soak"), words.of("vent")),
@@ -158,10 +170,14 @@ public final class CardsSection implements ReportSection {
     private static void glaze(Leaf leaf, String commission, ReportMatter.PanelPart panel) {
         Words words = leaf.words();
         leaf.card(panel.label(), words.of("card.glaze"), code("card", "glaze", "commission", commission, "panel", panel.label()));
-        leaf.facts(List.of(List.of(words.of("panel.size"), words.size(panel.widthMm(), panel.heightMm())), List.of(words.of("joined"), words.of(panel.leaded() ? "leaded" : "foiled")),
+        leaf.facts(List.of(List.of(words.of("panel.size"), words.size(panel.widthMm(), panel.heightMm())),
+                List.of(words.of("joined"), words.of(panel.leaded() ? "leaded" : "foiled")),
                 List.of(words.of(panel.leaded() ? "came.length" : "foil.length"), words.number(panel.metalM(), 1) + " m"),
                 List.of(words.of("weight"), words.number(panel.massKg(), 1) + " kg, " + words.known("handling.", panel.handling())),
-                List.of(words.of("bars"), panel.barsMm().isEmpty() ? words.of("no.bars") : words.of("bars.at", String.join(", ", panel.barsMm().stream().map(mm -> words.number(mm, 0)).toList())))));
+                List.of(words.of("bars"),
+                        panel.barsMm().isEmpty()
+                                ? words.of("no.bars")
+                                : words.of("bars.at", String.join(", ", panel.barsMm().stream().map(mm -> words.number(mm, 0)).toList())))));
         leaf.caution(words.of("caution.glaze"));
         leaf.caution(words.of("caution.building"));
         leaf.blanks(List.of(words.of("measured.kg"), words.of("day"), words.of("who"))).endCard();

@@ -32,7 +32,8 @@ public final class CareSection implements ReportSection {
         leaf.paragraph(words.of("fixing.words"));
         List<ReportMatter.Deed> fixed = matter.deeds().stream().filter(deed -> deed.kind().equals("fix")).toList();
         if (!fixed.isEmpty()) {
-            leaf.table(List.of(words.of("day"), words.of("window"), words.of("who"), words.of("note")), List.of(Column.NARROW, Column.NARROW, Column.TEXT, Column.TEXT),
+            leaf.table(List.of(words.of("day"), words.of("window"), words.of("who"), words.of("note")),
+                    List.of(Column.NARROW, Column.NARROW, Column.TEXT, Column.TEXT),
                     fixed.stream().map(deed -> List.of(words.shortDay(deed.day()), deed.word("window"), deed.who(), deed.note())).toList());
         }
         leaf.caution(words.of("caution.building"));

@@ -71,8 +71,11 @@ public final class CuttingSection implements ReportSection {
             leaf.heading(words.of("glass.sheets"));
             leaf.table(List.of(words.of("glass"), words.of("glass.sheet"), words.of("size"), words.of("use"), words.of("pieces")),
                     List.of(Column.TEXT, Column.NARROW, Column.NARROW, Column.NUMBER, Column.TEXT),
-                    matter.sheets().stream().map(sheet -> List.of(sheet.glass(), sheet.toBuy() ? words.of("to.buy") : sheet.name(), words.size(sheet.widthMm(), sheet.heightMm()),
-                            words.number(100 * sheet.use(), 0) + " %", String.join(", ", sheet.pieces()))).toList());
+                    matter.sheets().stream()
+                            .map(sheet -> List.of(sheet.glass(), sheet.toBuy() ? words.of("to.buy") : sheet.name(),
+                                    words.size(sheet.widthMm(), sheet.heightMm()),
+                                    words.number(100 * sheet.use(), 0) + " %", String.join(", ", sheet.pieces())))
+                            .toList());
         }
         List<Sheet> sheets = matter.commission().getSheets().stream().sorted(Comparator.comparingInt(Sheet::getNumber)).toList();
         if (!sheets.isEmpty()) {
@@ -80,7 +83,8 @@ public final class CuttingSection implements ReportSection {
             List<List<String>> rows = new ArrayList<>();
             for (Sheet sheet : sheets) {
                 rows.add(List.of(String.valueOf(sheet.getNumber()), Leaf.text(sheet.getPaper()), words.known("process.", Leaf.text(sheet.getProcessKey())),
-                        String.join(", ", sheet.getPlacements().stream().map(Placement::getStencil).filter(stencil -> stencil != null).map(PieceWords::stencil).toList())));
+                        String.join(", ", sheet.getPlacements().stream().map(Placement::getStencil).filter(stencil -> stencil != null).map(PieceWords::stencil)
+                                .toList())));
             }
             leaf.table(List.of(words.of("sheet"), words.of("paper"), words.of("process"), words.of("stencils")),
                     List.of(Column.KEY, Column.NARROW, Column.NARROW, Column.TEXT), rows);

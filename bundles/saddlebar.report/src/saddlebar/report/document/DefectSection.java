@@ -31,8 +31,11 @@ public final class DefectSection implements ReportSection {
         leaf.heading(words.of("defects"));
         leaf.table(List.of(words.of("piece"), words.of("layer"), words.of("what"), words.of("severity"), words.of("day"), words.of("decided")),
                 List.of(Column.NARROW, Column.NARROW, Column.TEXT, Column.NARROW, Column.NARROW, Column.TEXT),
-                matter.defects().stream().map(defect -> List.of(defect.piece(), defect.layer(), words.known("defect.", defect.kind()), words.known("severity.", defect.severity()),
-                        words.shortDay(defect.day()), words.known("disposition.", defect.disposition()))).toList());
+                matter.defects().stream()
+                        .map(defect -> List.of(defect.piece(), defect.layer(), words.known("defect.", defect.kind()),
+                                words.known("severity.", defect.severity()),
+                                words.shortDay(defect.day()), words.known("disposition.", defect.disposition())))
+                        .toList());
         leaf.remark(words.of("not.a.fault"));
         for (ReportMatter.DefectFound defect : matter.defects()) {
             if (defect.wayBack().isEmpty() && defect.note().isEmpty()) {

@@ -45,7 +45,8 @@ public final class EntrySection implements ReportSection {
             leaf.figures(List.of(picture.picture()), List.of(title), 168, first ? 120 : 165);
             List<List<String>> rows = new ArrayList<>();
             matter.panels().stream().filter(panel -> panel.window().equals(window.getName())).forEach(panel -> rows.add(List.of(words.of("size"),
-                    words.size(panel.widthMm(), panel.heightMm()) + ", " + words.of("n.pieces", panel.pieces()) + ", " + words.number(panel.massKg(), 1) + " kg")));
+                    words.size(panel.widthMm(), panel.heightMm()) + ", " + words.of("n.pieces", panel.pieces()) + ", " + words.number(panel.massKg(), 1)
+                            + " kg")));
             boolean leaded = matter.panels().stream().anyMatch(panel -> panel.window().equals(window.getName()) && panel.leaded());
             rows.add(List.of(words.of("technique"), words.of(leaded ? "technique.leaded" : "technique.foiled")));
             rows.add(List.of(words.of("year"), String.valueOf(matter.day().getYear())));

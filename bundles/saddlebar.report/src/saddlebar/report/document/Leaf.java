@@ -54,7 +54,8 @@ public final class Leaf {
     private Leaf heading(int level, String title, String more) {
         String id = "h" + (headings.size() + 1);
         headings.add(new Heading(level, id, title));
-        html.append("<h").append(level).append(" id=\"").append(id).append('"').append(more).append('>').append(escaped(title)).append("</h").append(level).append(">\n");
+        html.append("<h").append(level).append(" id=\"").append(id).append('"').append(more).append('>').append(escaped(title)).append("</h").append(level)
+                .append(">\n");
         return this;
     }
 
@@ -144,7 +145,8 @@ public final class Leaf {
     }
 
     private static String image(Picture picture, double widthMm, double heightMm) {
-        return String.format(java.util.Locale.ROOT, "<img alt=\"%s\" style=\"width:%.1fmm;height:%.1fmm\" src=\"data:%s;base64,%s\"/>", escaped(picture.words()), widthMm,
+        return String.format(java.util.Locale.ROOT, "<img alt=\"%s\" style=\"width:%.1fmm;height:%.1fmm\" src=\"data:%s;base64,%s\"/>",
+                escaped(picture.words()), widthMm,
                 heightMm, picture.mime(), Base64.getEncoder().encodeToString(picture.bytes()));
     }
 
@@ -152,8 +154,10 @@ public final class Leaf {
     public Leaf card(String title, String kicker, Picture code) {
         String id = "h" + (headings.size() + 1);
         headings.add(new Heading(3, id, kicker + " " + title));
-        html.append("<div class=\"card\"><table class=\"cardhead\"><tbody><tr><td><p class=\"kicker\">").append(escaped(kicker)).append("</p><h3 id=\"").append(id)
-                .append("\">").append(escaped(title)).append("</h3></td><td class=\"code\">").append(image(code, 26, 26)).append("</td></tr></tbody></table>\n");
+        html.append("<div class=\"card\"><table class=\"cardhead\"><tbody><tr><td><p class=\"kicker\">").append(escaped(kicker)).append("</p><h3 id=\"")
+                .append(id)
+                .append("\">").append(escaped(title)).append("</h3></td><td class=\"code\">").append(image(code, 26, 26))
+                .append("</td></tr></tbody></table>\n");
         return this;
     }
 
@@ -187,7 +191,8 @@ public final class Leaf {
         matter.mark().ifPresent(mark -> html.append(image(mark, 22.0 * mark.widthPx() / Math.max(mark.widthPx(), mark.heightPx()),
                 22.0 * mark.heightPx() / Math.max(mark.widthPx(), mark.heightPx()))));
         html.append("<p class=\"studio\">").append(escaped(text(matter.studio().getName()))).append("</p></td><td class=\"address\">")
-                .append(lines(text(matter.studio().getAddress()) + (text(matter.studio().getContact()).isEmpty() ? "" : "\n" + text(matter.studio().getContact()))))
+                .append(lines(
+                        text(matter.studio().getAddress()) + (text(matter.studio().getContact()).isEmpty() ? "" : "\n" + text(matter.studio().getContact()))))
                 .append("</td></tr></tbody></table>\n");
         html.append("<p class=\"kind\">").append(escaped(kind)).append("</p><h1 id=\"h0\">").append(escaped(title)).append("</h1>\n");
         return facts(rows);

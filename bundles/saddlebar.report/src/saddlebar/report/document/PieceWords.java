@@ -19,7 +19,8 @@ final class PieceWords {
     /** Glass of the chosen colouring, else the piece's own; empty if none. */
     static String glass(Piece piece) {
         Window window = piece.getPanel() == null ? null : piece.getPanel().getWindow();
-        Optional<GlassStock> chosen = piece.getChoices().stream().filter(choice -> window != null && choice.getColourway() == window.getChosen()).map(GlassChoice::getGlass)
+        Optional<GlassStock> chosen = piece.getChoices().stream().filter(choice -> window != null && choice.getColourway() == window.getChosen())
+                .map(GlassChoice::getGlass)
                 .filter(glass -> glass != null).findFirst();
         GlassStock glass = chosen.orElse(piece.getGlass());
         return glass == null ? "" : Leaf.text(glass.getName());
@@ -29,7 +30,8 @@ final class PieceWords {
     static String layers(Piece piece) {
         List<String> names = new ArrayList<>();
         for (DesignLayer layer : piece.getPanel().getLayers()) {
-            if (layer.getStencils().stream().filter(stencil -> !stencil.isRetired()).anyMatch(stencil -> stencil.getPieces().stream().anyMatch(entry -> entry.getPiece() == piece))) {
+            if (layer.getStencils().stream().filter(stencil -> !stencil.isRetired())
+                    .anyMatch(stencil -> stencil.getPieces().stream().anyMatch(entry -> entry.getPiece() == piece))) {
                 names.add(Leaf.text(layer.getName()));
             }
         }
@@ -37,7 +39,8 @@ final class PieceWords {
     }
 
     static String sheet(ReportMatter matter, Window window, Piece piece) {
-        return matter.sheets().stream().filter(sheet -> sheet.pieces().stream().anyMatch(label -> label.startsWith(window.getName()) && label.endsWith("/" + piece.getNumber())))
+        return matter.sheets().stream()
+                .filter(sheet -> sheet.pieces().stream().anyMatch(label -> label.startsWith(window.getName()) && label.endsWith("/" + piece.getNumber())))
                 .map(ReportMatter.GlassSheet::name).findFirst().orElse("\u2013");
     }
 

@@ -36,14 +36,17 @@ public final class PriceSection implements ReportSection {
         Words words = leaf.words();
         ReportMatter.Money money = matter.money().orElseThrow();
         leaf.heading(words.of(money.number().isEmpty() ? "price.estimate" : "price.quote", money.number()));
-        Map<String, Map<String, BigDecimal>> byWindow = new TreeMap<>(Comparator.comparing((String window) -> window.isEmpty()).thenComparing(Comparator.naturalOrder()));
+        Map<String, Map<String, BigDecimal>> byWindow = new TreeMap<>(
+                Comparator.comparing((String window) -> window.isEmpty()).thenComparing(Comparator.naturalOrder()));
         for (ReportMatter.Money.Line line : money.lines()) {
-            byWindow.computeIfAbsent(line.window(), window -> new LinkedHashMap<>()).merge(words.known("source.", group(line.source())), line.amount(), BigDecimal::add);
+            byWindow.computeIfAbsent(line.window(), window -> new LinkedHashMap<>()).merge(words.known("source.", group(line.source())), line.amount(),
+                    BigDecimal::add);
         }
         List<List<String>> rows = new ArrayList<>();
         byWindow.forEach((window, lines) -> {
             BigDecimal sum = lines.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-            rows.add(List.of(window.isEmpty() ? words.of("whole.commission") : name(matter, window), String.join(", ", lines.keySet()), words.money(sum, money.currency())));
+            rows.add(List.of(window.isEmpty() ? words.of("whole.commission") : name(matter, window), String.join(", ", lines.keySet()),
+                    words.money(sum, money.currency())));
         });
         List<List<String>> sums = new ArrayList<>();
         if (money.tax().signum() != 0) {
@@ -59,7 +62,8 @@ public final class PriceSection implements ReportSection {
         if (!money.parts().isEmpty()) {
             leaf.subheading(words.of("due"));
             leaf.table(List.of(words.of("when"), words.of("amount")), List.of(Column.TEXT, Column.NUMBER),
-                    money.parts().stream().map(part -> List.of(words.known("milestone.", part.milestone()), words.money(part.amount(), money.currency()))).toList());
+                    money.parts().stream().map(part -> List.of(words.known("milestone.", part.milestone()), words.money(part.amount(), money.currency())))
+                            .toList());
         }
     }
 

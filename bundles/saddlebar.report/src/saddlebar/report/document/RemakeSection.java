@@ -36,8 +36,10 @@ public final class RemakeSection implements ReportSection {
         if (remake.rows().isEmpty()) {
             leaf.paragraph(words.of("nothing.recorded"));
         } else {
-            leaf.table(List.of(words.of("layer"), words.of("setting"), words.of("then"), words.of("now"), ""), List.of(Column.NARROW, Column.TEXT, Column.TEXT, Column.TEXT, Column.NARROW),
-                    remake.rows().stream().map(row -> List.of(row.layer(), row.setting(), row.then(), row.now(), row.differs() ? words.of("differs") : "")).toList());
+            leaf.table(List.of(words.of("layer"), words.of("setting"), words.of("then"), words.of("now"), ""),
+                    List.of(Column.NARROW, Column.TEXT, Column.TEXT, Column.TEXT, Column.NARROW),
+                    remake.rows().stream().map(row -> List.of(row.layer(), row.setting(), row.then(), row.now(), row.differs() ? words.of("differs") : ""))
+                            .toList());
         }
         leaf.caution(words.of("caution.cutting"));
         leaf.caution(words.of("caution.mix"));

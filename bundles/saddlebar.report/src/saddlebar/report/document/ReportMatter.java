@@ -78,7 +78,8 @@ public record ReportMatter(ReportKind kind, LocalDate day, Commission commission
      *
      * @param barsMm heights of bars from its top
      */
-    public record PanelPart(String window, String label, boolean leaded, double widthMm, double heightMm, int pieces, double massKg, String handling, List<Double> barsMm,
+    public record PanelPart(String window, String label, boolean leaded, double widthMm, double heightMm, int pieces, double massKg, String handling,
+            List<Double> barsMm,
             double metalM) {
         public PanelPart {
             barsMm = List.copyOf(barsMm);

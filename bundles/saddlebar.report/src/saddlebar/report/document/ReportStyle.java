@@ -26,7 +26,8 @@ final class ReportStyle {
                   @bottom-left { content: "%s"; font-family: Lato; font-size: 7.5pt; color: #6a6a6a; vertical-align: top; padding-top: 6mm; }
                   @bottom-right { content: counter(page) " / " counter(pages); font-family: Lato; font-size: 7.5pt; color: #6a6a6a; vertical-align: top; padding-top: 6mm; } }
                 @page :first { margin-top: 18mm; @top-left { content: none; } }
-                """.formatted(paper.css(), quoted(head), quoted(foot)) + plain(accent);
+                """
+                .formatted(paper.css(), quoted(head), quoted(foot)) + plain(accent);
     }
 
     /** What paper and mail share. */
@@ -60,7 +61,8 @@ final class ReportStyle {
                 div.card { page-break-inside: avoid; min-height: 98mm; margin-bottom: 8mm; } table.cardhead { margin-bottom: 3mm; border-bottom: 0.9pt solid ACCENT; } td.code { width: 30mm; text-align: right; padding-bottom: 2mm; }
                 div.card h3 { font-size: 18pt; line-height: 22pt; margin: 0; color: ACCENT; } .kicker { font-size: 9.5pt; color: #5a5a5a; margin: 3mm 0 0 0; }
                 table.blanks { margin: 5mm 0; } table.blanks td { border-top: 0.5pt solid #5a5a5a; border-right: 5mm solid #ffffff; padding: 1mm 4mm 9mm 0; font-size: 7.8pt; color: #5a5a5a; }
-                """.replace("ACCENT", accent);
+                """
+                .replace("ACCENT", accent);
     }
 
     /** As a string of CSS; what XML would take for its own is written by its number. */

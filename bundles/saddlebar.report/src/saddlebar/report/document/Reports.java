@@ -29,7 +29,8 @@ public final class Reports {
     /** Those of this product, for tests and programs without a platform. */
     public static Reports own() {
         return new Reports(List.of(new TitleSection(), new VidimusSection(), new SizesSection(), new PriceSection(), new TermsSection(), new StandingSection(),
-                new CuttingSection(), new CardsSection(), new AsMadeSection(), new CareSection(), new EntrySection(), new RemakeSection(), new DefectSection()));
+                new CuttingSection(), new CardsSection(), new AsMadeSection(), new CareSection(), new EntrySection(), new RemakeSection(),
+                new DefectSection()));
     }
 
     /** @throws Refusal if there is nothing to say but the title */
@@ -45,7 +46,8 @@ public final class Reports {
     /** The same as one HTML file with its pictures within, to be sent by mail. */
     public void writeHtml(ReportMatter matter, Words words, Path target) throws IOException {
         Leaf leaf = written(matter, words, ReportPaper.A4);
-        String css = ReportStyle.plain(ReportStyle.accent(matter.studio().getAccent())) + "body { max-width: 175mm; margin: 8mm auto; padding: 0 4mm; } img { max-width: 100%; }";
+        String css = ReportStyle.plain(ReportStyle.accent(matter.studio().getAccent()))
+                + "body { max-width: 175mm; margin: 8mm auto; padding: 0 4mm; } img { max-width: 100%; }";
         try (PendingFile pending = PendingFile.beside(target)) {
             pending.out().write(page(matter, words, leaf, css, false).getBytes(StandardCharsets.UTF_8));
             pending.commit();
@@ -72,7 +74,8 @@ public final class Reports {
     private static String page(ReportMatter matter, Words words, Leaf leaf, String css, boolean bookmarks) {
         StringBuilder html = new StringBuilder("<!DOCTYPE html>\n<html lang=\"").append(words.language()).append("\"><head><meta charset=\"UTF-8\"/><title>");
         String kind = words.of("kind." + matter.kind().word());
-        html.append(Leaf.escaped(kind + ": " + title(matter, words))).append("</title><meta name=\"author\" content=\"").append(Leaf.escaped(Leaf.text(matter.studio().getName())))
+        html.append(Leaf.escaped(kind + ": " + title(matter, words))).append("</title><meta name=\"author\" content=\"")
+                .append(Leaf.escaped(Leaf.text(matter.studio().getName())))
                 .append("\"/><meta name=\"subject\" content=\"").append(Leaf.escaped(kind)).append("\"/><meta name=\"description\" content=\"")
                 .append(Leaf.escaped(kind)).append("\"/>");
         if (bookmarks) {
@@ -87,7 +90,8 @@ public final class Reports {
         boolean open = false;
         for (Heading heading : new ArrayList<>(headings)) {
             if (heading.level() == 2) {
-                html.append(open ? "</bookmark>" : "").append("<bookmark name=\"").append(Leaf.escaped(heading.title())).append("\" href=\"#").append(heading.id()).append("\">");
+                html.append(open ? "</bookmark>" : "").append("<bookmark name=\"").append(Leaf.escaped(heading.title())).append("\" href=\"#")
+                        .append(heading.id()).append("\">");
                 open = true;
             } else {
                 html.append("<bookmark name=\"").append(Leaf.escaped(heading.title())).append("\" href=\"#").append(heading.id()).append("\"/>");

@@ -35,7 +35,8 @@ public final class SizesSection implements ReportSection {
         List<List<String>> rows = new ArrayList<>();
         double mass = 0;
         for (ReportMatter.PanelPart panel : matter.panels()) {
-            rows.add(List.of(panel.label(), opening(matter, panel, words), words.size(panel.widthMm(), panel.heightMm()), words.of(panel.leaded() ? "leaded" : "foiled"),
+            rows.add(List.of(panel.label(), opening(matter, panel, words), words.size(panel.widthMm(), panel.heightMm()),
+                    words.of(panel.leaded() ? "leaded" : "foiled"),
                     words.number(panel.pieces(), 0), words.number(panel.massKg(), 1)));
             mass += panel.massKg();
         }
@@ -47,7 +48,8 @@ public final class SizesSection implements ReportSection {
     }
 
     private static String opening(ReportMatter matter, ReportMatter.PanelPart panel, Words words) {
-        Opening opening = matter.windows().stream().filter(window -> panel.window().equals(window.getName())).map(Window::getOpening).filter(found -> found != null).findFirst().orElse(null);
+        Opening opening = matter.windows().stream().filter(window -> panel.window().equals(window.getName())).map(Window::getOpening)
+                .filter(found -> found != null).findFirst().orElse(null);
         if (opening == null || opening.getSightWidthMm() <= 0) {
             return "\u2013";
         }

@@ -11,7 +11,8 @@ import org.osgi.service.component.annotations.Component;
 public final class TitleSection implements ReportSection {
     @Override
     public Set<ReportKind> kinds() {
-        return Set.of(ReportKind.PROPOSAL, ReportKind.PROGRESS, ReportKind.WORKSHOP, ReportKind.DOSSIER, ReportKind.COMPETITION, ReportKind.REMAKE, ReportKind.DEFECT);
+        return Set.of(ReportKind.PROPOSAL, ReportKind.PROGRESS, ReportKind.WORKSHOP, ReportKind.DOSSIER, ReportKind.COMPETITION, ReportKind.REMAKE,
+                ReportKind.DEFECT);
     }
 
     @Override

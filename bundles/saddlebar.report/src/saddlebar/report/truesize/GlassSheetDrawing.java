@@ -37,7 +37,8 @@ public final class GlassSheetDrawing {
             ink.add(new Ink.Area(rings, 0xF6D5BF));
             ink.add(Ink.Line.full(rings, true, 0.35, FLAW));
             double[] at = flaw.boundsMm();
-            ink.add(Ink.Line.full(List.of(new double[] {at[0] + dx, at[1] + dy, at[2] + dx, at[3] + dy}, new double[] {at[0] + dx, at[3] + dy, at[2] + dx, at[1] + dy}),
+            ink.add(Ink.Line.full(
+                    List.of(new double[] {at[0] + dx, at[1] + dy, at[2] + dx, at[3] + dy}, new double[] {at[0] + dx, at[3] + dy, at[2] + dx, at[1] + dy}),
                     false, 0.35, FLAW));
         }
         for (OutlineMm offcut : offcuts) {

@@ -142,8 +142,9 @@ public final class OutlineFile {
     /** SVG 1.1: the width and height of the page in mm, one user unit a mm. */
     public String svg() {
         StringBuilder svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        svg.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.4fmm\" height=\"%2$.4fmm\" viewBox=\"0 0 %1$.4f %2$.4f\">\n",
-                widthMm, heightMm));
+        svg.append(
+                String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.4fmm\" height=\"%2$.4fmm\" viewBox=\"0 0 %1$.4f %2$.4f\">\n",
+                        widthMm, heightMm));
         svg.append("<title>").append(escaped(title)).append("</title>\n<g fill=\"none\" stroke=\"#000\" stroke-width=\"").append(HAIR_MM).append("\">\n");
         for (Named path : paths) {
             svg.append("<path id=\"piece-").append(path.name().replaceAll("[^A-Za-z0-9._-]+", "-")).append("\" d=\"");

@@ -22,12 +22,14 @@ public final class TrueSizeSvg {
 
     public static String text(TrueSizeDrawing drawing) {
         StringBuilder svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        svg.append(String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.3fmm\" height=\"%2$.3fmm\" viewBox=\"0 0 %1$.3f %2$.3f\">\n",
-                drawing.widthMm(), drawing.heightMm()));
+        svg.append(
+                String.format(Locale.ROOT, "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$.3fmm\" height=\"%2$.3fmm\" viewBox=\"0 0 %1$.3f %2$.3f\">\n",
+                        drawing.widthMm(), drawing.heightMm()));
         svg.append("<title>").append(escaped(drawing.title())).append("</title>\n");
         for (Ink ink : drawing.ink()) {
             if (ink instanceof Ink.Line line) {
-                svg.append(String.format(Locale.ROOT, "<path fill=\"none\" stroke=\"#%06x\" stroke-width=\"%.3f\" stroke-linejoin=\"round\"", line.rgb(), line.widthMm()));
+                svg.append(String.format(Locale.ROOT, "<path fill=\"none\" stroke=\"#%06x\" stroke-width=\"%.3f\" stroke-linejoin=\"round\"", line.rgb(),
+                        line.widthMm()));
                 if (line.dashMm().length > 0) {
                     svg.append(" stroke-dasharray=\"");
                     for (float dash : line.dashMm()) {
@@ -39,7 +41,8 @@ public final class TrueSizeSvg {
             } else if (ink instanceof Ink.Area area) {
                 svg.append(String.format(Locale.ROOT, "<path fill=\"#%06x\" fill-rule=\"evenodd\" d=\"%s\"/>\n", area.rgb(), path(area.rings(), true)));
             } else if (ink instanceof Ink.Words words) {
-                svg.append(String.format(Locale.ROOT, "<text x=\"%.3f\" y=\"%.3f\" font-family=\"sans-serif\" font-size=\"%.3f\" text-anchor=\"middle\" fill=\"#%06x\">%s</text>\n",
+                svg.append(String.format(Locale.ROOT,
+                        "<text x=\"%.3f\" y=\"%.3f\" font-family=\"sans-serif\" font-size=\"%.3f\" text-anchor=\"middle\" fill=\"#%06x\">%s</text>\n",
                         words.xMm(), words.yMm() + words.capitalMm() / 2, words.capitalMm() / PageInk.CAPITAL_EM, words.rgb(), escaped(words.text())));
             }
         }

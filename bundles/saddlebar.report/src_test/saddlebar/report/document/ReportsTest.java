@@ -117,18 +117,28 @@ class ReportsTest {
             windows.add(window);
         }
         ReportMatter.Money money = new ReportMatter.Money("EUR", "26-11-Q01", Optional.of(LocalDate.of(2026, 12, 31)),
-                List.of(new ReportMatter.Money.Line("W01", "glass", new BigDecimal("1200.00")), new ReportMatter.Money.Line("", "labour", new BigDecimal("34.56"))), new BigDecimal("1234.56"),
-                new BigDecimal("234.57"), new BigDecimal("1469.13"), List.of(new ReportMatter.Money.Part("deposit", new BigDecimal("1469.13"))), Optional.empty(), Optional.empty());
+                List.of(new ReportMatter.Money.Line("W01", "glass", new BigDecimal("1200.00")),
+                        new ReportMatter.Money.Line("", "labour", new BigDecimal("34.56"))),
+                new BigDecimal("1234.56"),
+                new BigDecimal("234.57"), new BigDecimal("1469.13"), List.of(new ReportMatter.Money.Part("deposit", new BigDecimal("1469.13"))),
+                Optional.empty(), Optional.empty());
         LocalDate day = LocalDate.of(2026, 11, 28);
         return new ReportMatter(kind, day, commission, studio, windows, Optional.of(picture()),
-                List.of(new ReportMatter.WindowPicture("W01", "Dawn", true, true, picture()), new ReportMatter.WindowPicture("W01", "Dusk", false, false, picture())), Optional.of(money),
+                List.of(new ReportMatter.WindowPicture("W01", "Dawn", true, true, picture()),
+                        new ReportMatter.WindowPicture("W01", "Dusk", false, false, picture())),
+                Optional.of(money),
                 List.of(new ReportMatter.PanelPart("W01", "W01", true, 600, 900, 60, 12.3, "two people", List.of(450.0), 31.5)),
                 List.of(new ReportMatter.WindowState("W01", "printed", Map.of("printed", 60))),
-                List.of(new ReportMatter.Deed(day, "fire", "A", Map.of("firing", "F001", "peak_c", "652"), "")), List.of(new ReportMatter.Photo("bench.png", picture())),
+                List.of(new ReportMatter.Deed(day, "fire", "A", Map.of("firing", "F001", "peak_c", "652"), "")),
+                List.of(new ReportMatter.Photo("bench.png", picture())),
                 List.of(new ReportMatter.GlassSheet("amber", "G1", false, 500, 800, List.of("W01/1", "W01/2"), 0.4)),
-                Optional.of(new ReportMatter.Remake("W01/12", List.of(List.of("Glass", "amber")), List.of(new ReportMatter.Remake.ThenAndNow("matt", "lpi", "40", "45")), Optional.empty())),
-                List.of(new ReportMatter.DefectFound("W01/12", "matt", "thin", "light", day, "A", "at the light", "open", List.of(List.of("pull", "F1", "2026-03-01")), List.of("W01/13"))),
-                kind == ReportKind.DOSSIER ? List.of(new ReportMatter.Attachment("pieces.json", "application/json", "Pieces", "{}".getBytes(StandardCharsets.UTF_8))) : List.of());
+                Optional.of(new ReportMatter.Remake("W01/12", List.of(List.of("Glass", "amber")),
+                        List.of(new ReportMatter.Remake.ThenAndNow("matt", "lpi", "40", "45")), Optional.empty())),
+                List.of(new ReportMatter.DefectFound("W01/12", "matt", "thin", "light", day, "A", "at the light", "open",
+                        List.of(List.of("pull", "F1", "2026-03-01")), List.of("W01/13"))),
+                kind == ReportKind.DOSSIER
+                        ? List.of(new ReportMatter.Attachment("pieces.json", "application/json", "Pieces", "{}".getBytes(StandardCharsets.UTF_8)))
+                        : List.of());
     }
 
     private Path written(ReportKind kind, Words words, ReportPaper paper) throws IOException {
@@ -213,14 +223,17 @@ class ReportsTest {
     @Test
     void theDossierCarriesItsData() throws IOException {
         try (PDDocument document = Loader.loadPDF(written(ReportKind.DOSSIER, ENGLISH, ReportPaper.A4).toFile())) {
-            assertEquals("{}", new String(document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().get("pieces.json").getEmbeddedFile().toByteArray(), StandardCharsets.UTF_8));
+            assertEquals("{}",
+                    new String(document.getDocumentCatalog().getNames().getEmbeddedFiles().getNames().get("pieces.json").getEmbeddedFile().toByteArray(),
+                            StandardCharsets.UTF_8));
         }
     }
 
     /** Each card's code, rendered by poppler at 200 dpi, is read by zbar, which shares no code with the writer. */
     @Test
     void cardsAreReadBackByAnotherReader() throws Exception {
-        Assumptions.assumeTrue(Files.isExecutable(Path.of("/usr/bin/zbarimg")) && Files.isExecutable(Path.of("/usr/bin/pdftoppm")), "zbarimg or pdftoppm is not installed");
+        Assumptions.assumeTrue(Files.isExecutable(Path.of("/usr/bin/zbarimg")) && Files.isExecutable(Path.of("/usr/bin/pdftoppm")),
+                "zbarimg or pdftoppm is not installed");
         Path file = written(ReportKind.WORKSHOP, ENGLISH, ReportPaper.A4);
         run("pdftoppm", "-r", "200", "-gray", "-png", file.toString(), temp.resolve("page").toString());
         List<String> words = new ArrayList<>(List.of("zbarimg", "-q", "--raw", "-Sdisable", "-Sqrcode.enable"));
@@ -268,7 +281,8 @@ class ReportsTest {
     @Test
     void nothingToSayIsRefused() throws IOException {
         ReportMatter full = matter(ReportKind.COMPETITION);
-        ReportMatter empty = new ReportMatter(full.kind(), full.day(), full.commission(), full.studio(), List.of(), Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(), List.of(),
+        ReportMatter empty = new ReportMatter(full.kind(), full.day(), full.commission(), full.studio(), List.of(), Optional.empty(), List.of(),
+                Optional.empty(), List.of(), List.of(), List.of(),
                 List.of(), List.of(), Optional.empty(), List.of(), List.of());
         assertThrows(Refusal.class, () -> Reports.own().writePdf(empty, ENGLISH, ReportPaper.A4, temp.resolve("no.pdf")));
     }

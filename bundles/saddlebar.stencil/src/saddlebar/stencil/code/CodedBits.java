@@ -103,7 +103,8 @@ public final class CodedBits implements AutoCloseable {
         }
         String t6 = t6TooLong ? "T.6 makes these bits longer" : String.format(Locale.ROOT, "T.6 would take %.1f MB", t6Bytes / 1e6);
         double plainMb = plainBytes() / 1e6;
-        return packing == BitPacking.PLAIN ? String.format(Locale.ROOT, "plain bits (%.1f MB), since %s and deflate no shorter", plainMb, t6)
+        return packing == BitPacking.PLAIN
+                ? String.format(Locale.ROOT, "plain bits (%.1f MB), since %s and deflate no shorter", plainMb, t6)
                 : String.format(Locale.ROOT, "deflate (%.1f MB), since %s and plain bits take %.1f MB", bytesDone / 1e6, t6, plainMb);
     }
 

@@ -58,6 +58,7 @@ public record EngineBands(double periodMm, double beatMm, int k, int i, int j) {
         return periodsMm.stream().map(period -> slowest(period, lpi, angleDeg)).filter(EngineBands::slow).max((a, b) -> Double.compare(a.beatMm, b.beatMm))
                 .map(worst -> Problem.of("engine-bands", Severity.WARNING, "printer", String.format(Locale.ROOT,
                         "The printer's bands, every %s mm, and this ruling make bands %s; turn the ruling by a few degrees, or take another one.",
-                        Units.plain(worst.periodMm), worst.beatMm > 1000 ? "that keep step with the dots" : String.format(Locale.ROOT, "every %.1f mm", worst.beatMm))));
+                        Units.plain(worst.periodMm),
+                        worst.beatMm > 1000 ? "that keep step with the dots" : String.format(Locale.ROOT, "every %.1f mm", worst.beatMm))));
     }
 }

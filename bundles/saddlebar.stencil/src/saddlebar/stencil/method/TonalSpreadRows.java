@@ -1,6 +1,5 @@
 package saddlebar.stencil.method;
 
-
 /**
  * Error diffusion to the next px, the one below it behind and the one below, in shares that go by tone, in ints: v = coverage + carried error; painted
  * where v >= 1/2. More than 1 can come together on a px where tones change; bare stays bare and solid stays solid all the same, and error beyond +-1/2

@@ -60,7 +60,8 @@ public final class QualityPicture {
     }
 
     private void run(QualityRun run, double topMm) throws IOException {
-        text(WedgeSheet.name(run.recipe()) + String.format(Locale.ROOT, " at %.0f dpi: how even its tones are", run.recipe().dpi()), 8, topMm + 7, 1.35 * EM_MM);
+        text(WedgeSheet.name(run.recipe()) + String.format(Locale.ROOT, " at %.0f dpi: how even its tones are", run.recipe().dpi()), 8, topMm + 7,
+                1.35 * EM_MM);
         spectrum(run, new RectMm(20, topMm + 16, 100, 78));
         bars("tone error, points", run, new RectMm(142, topMm + 16, 44, 33), patch -> 100 * patch.quality().toneError());
         bars(String.format(Locale.ROOT, "grain seen at %s m, %% of a solid's step", Units.plain(run.distanceM())), run, new RectMm(142, topMm + 61, 44, 33),

@@ -85,8 +85,9 @@ class BigTiffTest {
         fields.offsets(TiffTag.STRIP_BYTE_COUNTS, true, counts);
         long directoryAt = 16 + (long) rows * bytesPerRow;
         try (RandomAccessFile out = new RandomAccessFile(file.toFile(), "rw")) {
-            out.write(ByteBuffer.allocate(16).order(ByteOrder.LITTLE_ENDIAN).putShort((short) 0x4949).putShort((short) 43).putShort((short) 8).putShort((short) 0)
-                    .putLong(directoryAt).array());
+            out.write(
+                    ByteBuffer.allocate(16).order(ByteOrder.LITTLE_ENDIAN).putShort((short) 0x4949).putShort((short) 43).putShort((short) 8).putShort((short) 0)
+                            .putLong(directoryAt).array());
             out.write(0xA5);
             out.seek(directoryAt - 1);
             out.write(0x5A);

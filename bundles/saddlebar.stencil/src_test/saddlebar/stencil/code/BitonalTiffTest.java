@@ -96,7 +96,8 @@ class BitonalTiffTest {
             assertFalse(said.contains("Warning") || said.contains("rror"), said);
             List<String> fields = List.of("Image Width: " + picture.widthPx() + " Image Length: " + picture.heightPx(),
                     "Resolution: 1200, 1200 pixels/inch", "Bits/Sample: 1", "Photometric Interpretation: min-is-white", "FillOrder: msb-to-lsb",
-                    "Samples/Pixel: 1", Map.of("T.6", "Compression Scheme: CCITT Group 4", "none", "Compression Scheme: None", "deflate", "Deflate\n").get(written.compression()),
+                    "Samples/Pixel: 1",
+                    Map.of("T.6", "Compression Scheme: CCITT Group 4", "none", "Compression Scheme: None", "deflate", "Deflate\n").get(written.compression()),
                     "DocumentName: Heron window, sheet 1 of 3", "ImageDescription: am 40 lpi 22.5 deg round", "Software: Saddlebar test");
             for (String field : fields) {
                 assertTrue(said.contains(field), field + " is not in\n" + said);

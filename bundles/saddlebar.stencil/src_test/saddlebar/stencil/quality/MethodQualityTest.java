@@ -40,7 +40,8 @@ class MethodQualityTest {
             BitPicture bits = Fields.flat(ScreeningMethods.ownMethods().method(method), recipe, asked, SIDE, SIDE);
             ToneQuality quality = ToneQuality.of(bits, asked, 1200, pitchPx, new Eye(1), WINDOW);
             double low = quality.lowPower() / (pitchPx * pitchPx);
-            boolean fine = Math.abs(quality.toneError()) <= toneError && low <= lowPower && quality.anisotropyDb() >= leastDb && quality.anisotropyDb() <= mostDb;
+            boolean fine = Math.abs(quality.toneError()) <= toneError && low <= lowPower && quality.anisotropyDb() >= leastDb
+                    && quality.anisotropyDb() <= mostDb;
             holds &= fine;
             table.append(String.format("%n%d %%: tone %+.4f, low power %.4f, anisotropy %.1f dB, grain at 1 m %.4f%s", percent, quality.toneError(), low,
                     quality.anisotropyDb(), quality.grain(), fine ? "" : "  <--"));

@@ -60,7 +60,8 @@ class WedgePhotographByToolTest {
         PublicTool.run("convert", "-size", width + "x" + height, "xc:white", "-set", "colorspace", "RGB", "-draw", String.join(" ", draw), "-virtual-pixel",
                 "white", "-distort", "Perspective", perspective.replace("W", String.valueOf(width)).replace("H", String.valueOf(height)), "(", "-size",
                 width + "x" + height, "radial-gradient:white-gray(" + vignettePercent + "%)", "-set", "colorspace", "RGB", ")", "-compose", "Multiply",
-                "-composite", "-evaluate", "multiply", "0.92", "-seed", "7", "-attenuate", noise, "+noise", "Gaussian", "-colorspace", "sRGB", "-colorspace", "Gray",
+                "-composite", "-evaluate", "multiply", "0.92", "-seed", "7", "-attenuate", noise, "+noise", "Gaussian", "-colorspace", "sRGB", "-colorspace",
+                "Gray",
                 "-depth", "8", "-quality", "92", file);
         return file;
     }

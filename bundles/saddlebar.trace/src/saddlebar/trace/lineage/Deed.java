@@ -14,7 +14,8 @@ import saddlebar.model.index.Mention;
  */
 public record Deed(int source, IndexedRecord record) {
     /** Of one moment, things are drawn, made, printed, fired and found in this order. */
-    private static final List<String> ORDER = List.of("bring", "pieces", "stencil", "sheet", "document", "reclaim", "fuse", "mix", "pull", "fire", "glaze", "fix",
+    private static final List<String> ORDER = List.of("bring", "pieces", "stencil", "sheet", "document", "reclaim", "fuse", "mix", "pull", "fire", "glaze",
+            "fix",
             "defect", "remake");
 
     /** By time, then by the order of the work, then by where it stands: total, so that nothing comes both before and after another. */

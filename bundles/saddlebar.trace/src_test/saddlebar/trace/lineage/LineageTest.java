@@ -123,7 +123,8 @@ class LineageTest {
     @Test
     void aFlawWithoutALayerSpeaksOfAllThatIsOnThePiece() throws IOException {
         oneWindow();
-        book.did("pu5", "2026-03-05T13:00:00", PULL, "piece", "1", "layer", "trace", "mix", "M09").did("d2", "2026-03-08", DEFECT, "piece", "1", "defect", "crack");
+        book.did("pu5", "2026-03-05T13:00:00", PULL, "piece", "1", "layer", "trace", "mix", "M09").did("d2", "2026-03-08", DEFECT, "piece", "1", "defect",
+                "crack");
         Lineage lineage = book.lineage();
         assertTrue(back(lineage, "d2").containsAll(Set.of("pu1", "pu5", "fi1")));
         assertTrue(forward(lineage, "pu5").contains("d2"));
@@ -150,7 +151,8 @@ class LineageTest {
                 String id = "r" + i;
                 String when = "2026-03-" + String.format("%02d", 1 + chance.nextInt(9));
                 RecordKind kind = List.of(FUSE, MIX, PULL, PULL, FIRE, DEFECT, GLAZE, STENCIL).get(chance.nextInt(8));
-                List<Object> words = new ArrayList<>(List.of("piece", "" + chance.nextInt(3), "screen", "S" + chance.nextInt(2), "mix", "M" + chance.nextInt(2)));
+                List<Object> words = new ArrayList<>(
+                        List.of("piece", "" + chance.nextInt(3), "screen", "S" + chance.nextInt(2), "mix", "M" + chance.nextInt(2)));
                 if (chance.nextBoolean()) {
                     words.addAll(List.of("layer", chance.nextBoolean() ? "matt" : "trace"));
                 }

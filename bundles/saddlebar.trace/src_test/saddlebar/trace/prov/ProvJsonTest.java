@@ -57,10 +57,12 @@ class ProvJsonTest {
         }
     }
 
-    private static RecordLine line(String id, String kind, String who, List<String> used, List<String> made, Map<String, Object> settings, List<String> supersedes,
+    private static RecordLine line(String id, String kind, String who, List<String> used, List<String> made, Map<String, Object> settings,
+            List<String> supersedes,
             String note) {
         Instant time = Instant.parse("2026-03-14T16:20:05.250Z");
-        return new RecordLine(id, time, time.plusSeconds(60), kind, who, "anna-desk", used, made, settings, supersedes, note, "0".repeat(64), "1".repeat(64), "f", 1,
+        return new RecordLine(id, time, time.plusSeconds(60), kind, who, "anna-desk", used, made, settings, supersedes, note, "0".repeat(64), "1".repeat(64),
+                "f", 1,
                 0);
     }
 
@@ -81,7 +83,8 @@ class ProvJsonTest {
     }
 
     private static RecordDraft draft(RecordLine line) {
-        return new RecordDraft(Optional.of(line.id()), Optional.of(line.time()), line.kind(), Optional.of(line.who()), line.used(), line.made(), line.settings(),
+        return new RecordDraft(Optional.of(line.id()), Optional.of(line.time()), line.kind(), Optional.of(line.who()), line.used(), line.made(),
+                line.settings(),
                 line.supersedes(), line.note());
     }
 

@@ -142,7 +142,8 @@ public final class MoneyView extends CostPart {
     }
 
     private Optional<PriceSheet> sheet() {
-        return costs().canEdit() ? book().flatMap(found -> costs().commission().map(OpenCommission::edits).map(edits -> new PriceSheet(found, edits)))
+        return costs().canEdit()
+                ? book().flatMap(found -> costs().commission().map(OpenCommission::edits).map(edits -> new PriceSheet(found, edits)))
                 : Optional.empty();
     }
 
@@ -176,12 +177,15 @@ public final class MoneyView extends CostPart {
         variance.show(now.variance());
         profits.show(now.profits());
         common();
-        String sums = NLS.bind(Messages.Money_sums, new Object[] {CostWords.money(now.estimate().cost()), CostWords.money(now.estimate().net()), CostWords.money(
-                now.estimate().total()), now.estimate().currency(), CostWords.range(now.estimate().range())});
+        String sums = NLS.bind(Messages.Money_sums,
+                new Object[] {CostWords.money(now.estimate().cost()), CostWords.money(now.estimate().net()), CostWords.money(
+                        now.estimate().total()), now.estimate().currency(), CostWords.range(now.estimate().range())});
         String earned = now.earned().map(found -> " " + NLS.bind(Messages.Money_earned, new Object[] {CostWords.money(found.earned()), CostWords.money(found
                 .planned()), CostWords.money(found.actual())})).orElse("");
-        String assumed = now.job().assumed().isEmpty() ? "" : " " + NLS.bind(Messages.Money_assumed, String.valueOf(now.job().assumed().size()), now.job()
-                .assumed().get(0));
+        String assumed = now.job().assumed().isEmpty()
+                ? ""
+                : " " + NLS.bind(Messages.Money_assumed, String.valueOf(now.job().assumed().size()), now.job()
+                        .assumed().get(0));
         return sums + earned + assumed;
     }
 

@@ -42,7 +42,8 @@ final class PriceTable {
         viewer.setContentProvider(ArrayContentProvider.getInstance());
         column(layout, Messages.Price_name, 4, SWT.LEFT, PriceTable::name);
         column(layout, Messages.Price_unit, 3, SWT.LEFT, PriceTable::unit);
-        editable(column(layout, Messages.Price_price, 2, SWT.RIGHT, this::price), row -> true, this::price, (found, row) -> typed -> found.takePrice(row, typed));
+        editable(column(layout, Messages.Price_price, 2, SWT.RIGHT, this::price), row -> true, this::price,
+                (found, row) -> typed -> found.takePrice(row, typed));
         editable(column(layout, Messages.Price_from, 2, SWT.LEFT, PriceTable::day), row -> row.item().isPresent(), PriceTable::day,
                 (found, row) -> typed -> found.takeDay(row.item().orElseThrow(), typed));
         editable(column(layout, Messages.Price_currency, 2, SWT.LEFT, PriceTable::currency), row -> row.item().isPresent(), PriceTable::currency,

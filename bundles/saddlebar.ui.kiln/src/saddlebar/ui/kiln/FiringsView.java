@@ -220,7 +220,8 @@ public final class FiringsView extends ViewPart {
         review.setText(kiln.commission().isEmpty()
                 ? Messages.Kiln_openFirst
                 : newest.isEmpty() ? Messages.Firings_none : kiln.firing().map(KilnWords::review).orElse(Messages.Firings_choose));
-        months.setText(facts().map(facts -> (facts.name().isEmpty() ? "" : facts.name() + ": ") + KilnWords.months(facts)).orElse("") + (kiln.said().isEmpty() ? "" : "\n" + kiln.said()));
+        months.setText(facts().map(facts -> (facts.name().isEmpty() ? "" : facts.name() + ": ") + KilnWords.months(facts)).orElse("")
+                + (kiln.said().isEmpty() ? "" : "\n" + kiln.said()));
         List<Problem> all = kiln.firing().map(ReviewedFiring::problems).orElseGet(() -> kiln.history().map(KilnHistory::problems).orElse(List.of()));
         if (!all.equals(problems.getInput())) {
             problems.setInput(all);

@@ -108,7 +108,8 @@ final class SegmentTable {
         TableViewerColumn column = new TableViewerColumn(viewer, SWT.LEFT);
         column.getColumn().setText(Messages.Schedule_columnVent);
         layout.setColumnData(column.getColumn(), new ColumnWeightData(2, 50, true));
-        column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> ((FiringSegment) element).isVent() ? Messages.Schedule_open
+        column.setLabelProvider(ColumnLabelProvider.createTextProvider(element -> ((FiringSegment) element).isVent()
+                ? Messages.Schedule_open
                 : Messages.Schedule_shut));
         column.setEditingSupport(new EditingSupport(viewer) {
             @Override

@@ -42,8 +42,9 @@ class KilnWordsTest {
 
     @Test
     void bothLanguagesSayTheSameThings() throws IOException {
-        for (Path[] pair : new Path[][] {{WORDS.resolve("messages.properties"), WORDS.resolve("messages_de.properties")}, {Path.of("plugin.properties"), Path.of(
-                "plugin_de.properties")}}) {
+        for (Path[] pair : new Path[][] {{WORDS.resolve("messages.properties"), WORDS.resolve("messages_de.properties")},
+                {Path.of("plugin.properties"), Path.of(
+                        "plugin_de.properties")}}) {
             Properties english = read(pair[0]);
             Properties german = read(pair[1]);
             assertEquals(english.stringPropertyNames(), german.stringPropertyNames());

@@ -132,7 +132,8 @@ class ScheduleSheetTest {
         kiln.choose(kiln.choice().withThickness(10).withLargest(400));
         work();
         assertTrue(kiln.study().orElseThrow().advice().stream().anyMatch(problem -> problem.code().equals("ramp-fast")));
-        String stain = open.folder().studio().getPaints().stream().filter(paint -> paint.getName().equals("silver stain amber")).findFirst().orElseThrow().getId();
+        String stain = open.folder().studio().getPaints().stream().filter(paint -> paint.getName().equals("silver stain amber")).findFirst().orElseThrow()
+                .getId();
         kiln.choose(kiln.choice().withPaint(stain));
         work();
         assertTrue(kiln.study().orElseThrow().advice().stream().anyMatch(problem -> problem.code().equals("paint-overfired")));

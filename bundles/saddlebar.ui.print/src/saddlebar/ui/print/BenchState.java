@@ -51,10 +51,14 @@ record BenchState(List<ScreenRack.Frame> frames, List<Job> today, List<String> n
                         .forEach(layer -> today.add(new Job(window.name(), layer.name(), layer.state(), layer.stencils(), layer.prints()))));
             }
             List<String> people = new ArrayList<>(levels(lineage, "who="));
-            room.studio().studio().getPeople().stream().map(person -> person.getName()).filter(name -> name != null && !people.contains(name)).forEach(people::add);
-            List<PaintChoice> paints = room.studio().studio().getPaints().stream().map((Paint paint) -> new PaintChoice(paint.getName(), paint.getPowderToMedium(),
-                    paint.getLots().stream().map(lot -> lot.getName()).toList())).toList();
-            return new BenchState(ScreenRack.of(room).frames(), today, next, reversed(levels(lineage, "mix=")), reversed(levels(lineage, "firing=")), paints, people,
+            room.studio().studio().getPeople().stream().map(person -> person.getName()).filter(name -> name != null && !people.contains(name))
+                    .forEach(people::add);
+            List<PaintChoice> paints = room.studio().studio().getPaints().stream()
+                    .map((Paint paint) -> new PaintChoice(paint.getName(), paint.getPowderToMedium(),
+                            paint.getLots().stream().map(lot -> lot.getName()).toList()))
+                    .toList();
+            return new BenchState(ScreenRack.of(room).frames(), today, next, reversed(levels(lineage, "mix=")), reversed(levels(lineage, "firing=")), paints,
+                    people,
                     levels(lineage, "shelf_place="));
         }
     }

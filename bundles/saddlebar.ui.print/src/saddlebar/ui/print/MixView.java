@@ -54,15 +54,18 @@ public final class MixView extends PrintPart {
             name.setText(desk().state().nextMix());
         }
         offer(paint, desk().state().paints().stream().map(BenchState.PaintChoice::name).toList());
-        offer(lot, desk().state().paints().stream().filter(one -> one.name().equals(paint.getText())).findFirst().map(BenchState.PaintChoice::lots).orElse(List.of()));
+        offer(lot, desk().state().paints().stream().filter(one -> one.name().equals(paint.getText())).findFirst().map(BenchState.PaintChoice::lots)
+                .orElse(List.of()));
         record.setEnabled(desk().canRecord());
     }
 
     private void suggest() {
         String typed = powder.getText().strip().replace(',', '.');
         suggestion.setText(desk().state().paints().stream().filter(one -> one.name().equals(paint.getText()) && one.powderToMedium() > 0
-                && typed.matches("\\d{1,6}(\\.\\d+)?")).findFirst().map(one -> NLS.bind(Messages.Mix_suggest, new Object[] {one.name(),
-                        String.format(Locale.getDefault(), "%.1f", Double.parseDouble(typed) / one.powderToMedium()), typed})).orElse(""));
+                && typed.matches("\\d{1,6}(\\.\\d+)?")).findFirst().map(one -> NLS.bind(Messages.Mix_suggest,
+                        new Object[] {one.name(),
+                                String.format(Locale.getDefault(), "%.1f", Double.parseDouble(typed) / one.powderToMedium()), typed}))
+                .orElse(""));
         suggestion.getParent().layout();
     }
 

@@ -120,7 +120,8 @@ public final class PullCardView extends PrintPart implements ISelectionListener 
     protected void show() {
         chosen = chosen.filter(one -> one.eResource() != null && desk().commission().isPresent());
         boolean can = desk().canRecord();
-        piece.setText(!can && desk().commission().isPresent() ? Messages.Card_readOnly
+        piece.setText(!can && desk().commission().isPresent()
+                ? Messages.Card_readOnly
                 : chosen.map(one -> Messages.Card_piece + " " + one.getPanel().getWindow().getName() + "/" + one.getNumber()).orElse(Messages.Card_none));
         buttons.forEach(button -> button.setEnabled(can && chosen.isPresent()));
         offer(layer, chosen.map(one -> one.getPanel().getLayers().stream().map(DesignLayer::getName).toList()).orElse(List.of()));

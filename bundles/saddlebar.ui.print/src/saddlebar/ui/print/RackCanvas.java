@@ -51,7 +51,8 @@ final class RackCanvas extends Canvas {
         getAccessible().addAccessibleListener(new AccessibleAdapter() {
             @Override
             public void getName(AccessibleEvent event) {
-                event.result = chosen < 0 ? Messages.Rack_graph
+                event.result = chosen < 0
+                        ? Messages.Rack_graph
                         : frames.get(chosen).name() + " " + words(frames.get(chosen).state()) + " " + frames.get(chosen).carries();
             }
         });

@@ -40,7 +40,8 @@ public final class RackView extends PrintPart {
         column(columns, Messages.Column_state, 1, Messages.State_toReclaim, one -> RackCanvas.words(one.state()));
         column(columns, Messages.Column_carries, 2, "W01 matt sheet 3", ScreenRack.Frame::carries);
         column(columns, Messages.Column_since, 0, "28.08.2026", one -> one.since().map(day::format).orElse(""));
-        column(columns, Messages.Column_pulls, 0, "88 of 88", one -> one.since().isEmpty() ? ""
+        column(columns, Messages.Column_pulls, 0, "88 of 88", one -> one.since().isEmpty()
+                ? ""
                 : one.wanted().map(wanted -> NLS.bind(Messages.Rack_of, one.pulls(), wanted)).orElse(String.valueOf(one.pulls())));
         table.setContentProvider(ArrayContentProvider.getInstance());
         table.addSelectionChangedListener(event -> {
@@ -63,7 +64,8 @@ public final class RackView extends PrintPart {
         List<ScreenRack.Frame> frames = desk().state().frames();
         table.setInput(frames);
         canvas.show(frames);
-        setContentDescription(frames.isEmpty() ? Messages.Rack_none
+        setContentDescription(frames.isEmpty()
+                ? Messages.Rack_none
                 : NLS.bind(Messages.Rack_count, frames.size(), frames.stream().filter(one -> one.state() == ScreenRack.State.TO_RECLAIM).count()));
     }
 

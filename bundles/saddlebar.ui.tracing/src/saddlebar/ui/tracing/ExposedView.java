@@ -42,6 +42,7 @@ public final class ExposedView extends TraceTableView<ExposedPiece> {
     protected String heading(TraceDesk from) {
         return from.met().thing().isEmpty()
                 ? Messages.Exposed_none
-                : NLS.bind(Messages.Exposed_count, new Object[] {lines(from).size(), from.met().thing(), lines(from).stream().filter(ExposedPiece::bad).count()});
+                : NLS.bind(Messages.Exposed_count,
+                        new Object[] {lines(from).size(), from.met().thing(), lines(from).stream().filter(ExposedPiece::bad).count()});
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param photoLost whether it had one that is not
  * @param xMm   its place on the panel; NaN if none is told
  */
-record Flaw(String id, Instant when, String place, String kind, String severity, String who, String window, String pieceId, Optional<Path> photo, boolean photoLost,
+record Flaw(String id, Instant when, String place, String kind, String severity, String who, String window, String pieceId, Optional<Path> photo,
+        boolean photoLost,
         double xMm, double yMm) {
 }

@@ -28,8 +28,10 @@ public final class ThenNowView extends TraceTableView<SettingRow> {
     protected String heading(TraceDesk from) {
         List<SettingRow> all = from.trail().settings();
         long differing = all.stream().filter(SettingRow::differs).count();
-        return all.isEmpty() ? Messages.ThenNow_none
-                : differing == 0 ? NLS.bind(Messages.ThenNow_all, all.size())
-                : NLS.bind(Messages.ThenNow_count, differing, all.size());
+        return all.isEmpty()
+                ? Messages.ThenNow_none
+                : differing == 0
+                        ? NLS.bind(Messages.ThenNow_all, all.size())
+                        : NLS.bind(Messages.ThenNow_count, differing, all.size());
     }
 }

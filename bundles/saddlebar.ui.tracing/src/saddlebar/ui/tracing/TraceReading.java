@@ -27,7 +27,8 @@ import saddlebar.trace.suspect.SuspectSearch;
 /** Questions to the making record, off the screen's thread; each opens the records anew, for reading. */
 final class TraceReading {
     private static final int MOST_STEPS = 200;
-    private static final List<String> SHOWN = List.of("label", "stencil", "sheet", "screen", "mesh", "paint", "mix", "name", "pull", "firing", "shelf_place", "peak_c",
+    private static final List<String> SHOWN = List.of("label", "stencil", "sheet", "screen", "mesh", "paint", "mix", "name", "pull", "firing", "shelf_place",
+            "peak_c",
             "humidity", "defect", "severity", "lpi");
 
     private final Path folder;

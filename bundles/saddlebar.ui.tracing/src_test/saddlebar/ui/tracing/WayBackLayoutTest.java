@@ -12,8 +12,9 @@ class WayBackLayoutTest {
         return new Trail.Step(kind, Instant.EPOCH, kind, "W01/1", "", "");
     }
 
-    private final WayBackLayout layout = WayBackLayout.of(new Trail("", List.of(step("mix"), step("fuse"), step("pull"), step("fire"), step("pull"), step("defect")),
-            List.of(), List.of()));
+    private final WayBackLayout layout = WayBackLayout
+            .of(new Trail("", List.of(step("mix"), step("fuse"), step("pull"), step("fire"), step("pull"), step("defect")),
+                    List.of(), List.of()));
 
     @Test
     void aColumnForEachStepOfTheWorkAndNoneForWhatIsNotThere() {

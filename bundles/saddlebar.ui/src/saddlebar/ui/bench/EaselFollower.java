@@ -35,7 +35,9 @@ public final class EaselFollower implements IPartListener2 {
 
     private void update() {
         IEditorPart active = page.getActiveEditor();
-        Optional<EaselEditor> now = active instanceof EaselEditor easel ? Optional.of(easel) : active instanceof SideBySideEditor ? stillOpen() : Optional.empty();
+        Optional<EaselEditor> now = active instanceof EaselEditor easel
+                ? Optional.of(easel)
+                : active instanceof SideBySideEditor ? stillOpen() : Optional.empty();
         if (!now.equals(front)) {
             front = now;
             now.ifPresent(this::watch);

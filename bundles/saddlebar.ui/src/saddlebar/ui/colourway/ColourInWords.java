@@ -20,8 +20,13 @@ final class ColourInWords {
     static String of(Lab lab) {
         double chroma = Math.hypot(lab.a(), lab.b());
         if (chroma < LEAST_CHROMA) {
-            return lab.l() > 90 ? ColourWords.Hue_clear : lab.l() > 60 ? ColourWords.Hue_lightGray : lab.l() > DARK_L ? ColourWords.Hue_gray
-                    : ColourWords.Hue_black;
+            return lab.l() > 90
+                    ? ColourWords.Hue_clear
+                    : lab.l() > 60
+                            ? ColourWords.Hue_lightGray
+                            : lab.l() > DARK_L
+                                    ? ColourWords.Hue_gray
+                                    : ColourWords.Hue_black;
         }
         String hue = hue(Math.floorMod(Math.round(Math.toDegrees(Math.atan2(lab.b(), lab.a()))), 360L), lab.l());
         if (lab.l() > PALE_L) {

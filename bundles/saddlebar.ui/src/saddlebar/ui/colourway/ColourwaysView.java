@@ -237,7 +237,8 @@ public final class ColourwaysView extends ViewPart {
     /** In full what the table may have no room for. */
     private void tell() {
         boolean none = !(table.getInput() instanceof List<?> lines) || lines.isEmpty();
-        String words = none ? follower.front().isEmpty() ? ColourWords.Glass_noEasel : ColourWords.Glass_noColourway
+        String words = none
+                ? follower.front().isEmpty() ? ColourWords.Glass_noEasel : ColourWords.Glass_noColourway
                 : table.getStructuredSelection().getFirstElement() instanceof Line line && !line.beside.isEmpty()
                         ? NLS.bind(ColourWords.Colourway_besideMade, new Object[] {line.name, line.beside})
                         : ColourWords.Colourway_hint;

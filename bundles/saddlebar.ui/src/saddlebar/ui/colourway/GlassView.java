@@ -140,7 +140,8 @@ public final class GlassView extends ViewPart {
                 return ((Line) line).seen.map(one -> swatches.of(one.colour())).orElse(null);
             }
         });
-        columns.add(ColourWords.Glass_colour, 2, NLS.bind(ColourWords.Hue_pale, ColourWords.Hue_yellow), ColumnLabelProvider.createTextProvider(line -> inWords((Line) line)));
+        columns.add(ColourWords.Glass_colour, 2, NLS.bind(ColourWords.Hue_pale, ColourWords.Hue_yellow),
+                ColumnLabelProvider.createTextProvider(line -> inWords((Line) line)));
         columns.add(ColourWords.Glass_passes, 1, "88 %", ColumnLabelProvider.createTextProvider(line -> ((Line) line).seen
                 .flatMap(GlassReckoning::passes).map(share -> NLS.bind(ColourWords.Percent, Math.round(100 * share))).orElse("")));
         columns.add(ColourWords.Glass_pieces, 1, "88", ColumnLabelProvider.createTextProvider(line -> ((Line) line).pieces == 0

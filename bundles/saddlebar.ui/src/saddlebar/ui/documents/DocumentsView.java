@@ -124,7 +124,8 @@ public final class DocumentsView extends ViewPart {
     }
 
     private DocumentWish wish() {
-        return new DocumentWish(ReportKind.values()[kind.getSelectionIndex()], LANGUAGES.get(language.getSelectionIndex()), ReportPaper.values()[paper.getSelectionIndex()],
+        return new DocumentWish(ReportKind.values()[kind.getSelectionIndex()], LANGUAGES.get(language.getSelectionIndex()),
+                ReportPaper.values()[paper.getSelectionIndex()],
                 piece.getText().strip());
     }
 

@@ -29,7 +29,8 @@ public final class ProductionDocumentWriter implements DocumentWriter {
     public Written write(Path commission, DocumentWish wish, Work work) throws IOException {
         Path target = commission.resolve("made").resolve("reports").resolve(wish.kind().word() + "-" + wish.language() + ".pdf");
         try (CommissionFolder folder = CommissionFolder.open(commission, Access.READ)) {
-            List<String> untold = writing.write(folder, new ReportRequest(wish.kind(), List.of(), wish.language(), wish.paper(), LocalDate.now(), wish.piece(), false, target), work);
+            List<String> untold = writing.write(folder,
+                    new ReportRequest(wish.kind(), List.of(), wish.language(), wish.paper(), LocalDate.now(), wish.piece(), false, target), work);
             return new Written(target, untold);
         }
     }

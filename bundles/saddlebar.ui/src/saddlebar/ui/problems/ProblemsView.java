@@ -120,7 +120,8 @@ public final class ProblemsView extends ViewPart {
         MenuManager menu = new MenuManager();
         menu.setRemoveAllWhenShown(true);
         menu.addMenuListener(shown -> {
-            Optional<PlacedMend> found = Optional.ofNullable(table.getStructuredSelection().getFirstElement()).flatMap(line -> board.mend((PlacedProblem) line));
+            Optional<PlacedMend> found = Optional.ofNullable(table.getStructuredSelection().getFirstElement())
+                    .flatMap(line -> board.mend((PlacedProblem) line));
             Action one = new Action(Messages.Mend_this) {
                 @Override
                 public void run() {

@@ -135,7 +135,8 @@ public final class LayerScreen {
         Optional<ArtworkReference> art = panel.getArtwork().stream().max(Comparator.comparingInt(ArtworkReference::getRevision));
         return art.map(found -> new PreviewAsk(new ArtPlace(open.path().resolve(found.getFile()), found.getWidthMm(), Math.max(1, found.getPage())),
                 layer.getArtLayer(), RecipeReading.screening(layer.getRecipe()), RecipeReader.courseLayer(layer.getRecipe()),
-                RecipeReading.tone(layer.getRecipe()), layer.getRecipe().getProcessKey(), mirrored(), box(panel), RecipeReader.mends(layer.getRecipe()), limits(), place));
+                RecipeReading.tone(layer.getRecipe()), layer.getRecipe().getProcessKey(), mirrored(), box(panel), RecipeReader.mends(layer.getRecipe()),
+                limits(), place));
     }
 
     /** Finest opening and bridge: the recipe's, else the mesh's. */

@@ -39,7 +39,8 @@ final class SheetWords {
     static String pieces(Placement placement) {
         return placement.getStencil() == null
                 ? ""
-                : placement.getStencil().getPieces().stream().filter(entry -> entry.getPiece() != null).map(entry -> String.valueOf(entry.getPiece().getNumber()))
+                : placement.getStencil().getPieces().stream().filter(entry -> entry.getPiece() != null)
+                        .map(entry -> String.valueOf(entry.getPiece().getNumber()))
                         .collect(Collectors.joining(", "));
     }
 

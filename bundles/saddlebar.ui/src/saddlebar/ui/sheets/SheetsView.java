@@ -110,7 +110,8 @@ public final class SheetsView extends ViewPart {
         GridDataFactory.fillDefaults().grab(true, false).applyTo(buttons);
         open = button(buttons, ScreenWords.Sheets_openPdf, () -> launch(chosen().flatMap(sheet -> file(sheet, sheetPdf(sheet)))));
         tape = button(buttons, ScreenWords.Sheets_openTape, () -> launch(chosen().flatMap(sheet -> file(sheet, "-tape-plan.pdf"))));
-        beds = button(buttons, ScreenWords.Sheets_openBeds, () -> launch(desk.commission().map(found -> found.path().resolve("made/beds")).filter(Files::isDirectory)));
+        beds = button(buttons, ScreenWords.Sheets_openBeds,
+                () -> launch(desk.commission().map(found -> found.path().resolve("made/beds")).filter(Files::isDirectory)));
         placements = placements(left);
         toner(left);
         printer = new PrinterPanel(left, this::editStudio, this::writeTest);
@@ -124,7 +125,8 @@ public final class SheetsView extends ViewPart {
         Columns columns = new Columns(viewer, (TableColumnLayout) viewer.getTable().getParent().getLayout());
         columns.add(ScreenWords.Sheets_columnNumber, 1, "12", ColumnLabelProvider.createTextProvider(one -> String.valueOf(((Sheet) one).getNumber())));
         columns.add(ScreenWords.Sheets_columnPaper, 2, "tabloid", ColumnLabelProvider.createTextProvider(one -> ((Sheet) one).getPaper()));
-        columns.add(ScreenWords.Sheets_columnStencils, 1, "12", ColumnLabelProvider.createTextProvider(one -> String.valueOf(((Sheet) one).getPlacements().size())));
+        columns.add(ScreenWords.Sheets_columnStencils, 1, "12",
+                ColumnLabelProvider.createTextProvider(one -> String.valueOf(((Sheet) one).getPlacements().size())));
         columns.add(ScreenWords.Sheets_columnState, 4, ScreenWords.Sheets_ready,
                 ColumnLabelProvider.createTextProvider(one -> desk.commission().map(found -> SheetWords.state((Sheet) one, found.path())).orElse("")));
         viewer.addSelectionChangedListener(event -> choose(chosen()));
@@ -134,8 +136,10 @@ public final class SheetsView extends ViewPart {
     private TableViewer placements(Composite parent) {
         TableViewer viewer = table(parent, 90);
         Columns columns = new Columns(viewer, (TableColumnLayout) viewer.getTable().getParent().getLayout());
-        columns.add(ScreenWords.Sheets_columnStencil, 3, "W01 matt, stencil 12", ColumnLabelProvider.createTextProvider(one -> SheetWords.stencil((Placement) one)));
-        columns.add(ScreenWords.Sheets_columnPlace, 2, "123.4, 123.4 mm, 90°", ColumnLabelProvider.createTextProvider(one -> SheetWords.place((Placement) one)));
+        columns.add(ScreenWords.Sheets_columnStencil, 3, "W01 matt, stencil 12",
+                ColumnLabelProvider.createTextProvider(one -> SheetWords.stencil((Placement) one)));
+        columns.add(ScreenWords.Sheets_columnPlace, 2, "123.4, 123.4 mm, 90°",
+                ColumnLabelProvider.createTextProvider(one -> SheetWords.place((Placement) one)));
         columns.add(ScreenWords.Sheets_columnPieces, 2, "1, 2, 3, 4", ColumnLabelProvider.createTextProvider(one -> SheetWords.pieces((Placement) one)));
         viewer.addSelectionChangedListener(event -> picture.choose(Optional.ofNullable((Placement) viewer.getStructuredSelection().getFirstElement())));
         return viewer;

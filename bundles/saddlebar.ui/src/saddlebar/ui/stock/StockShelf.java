@@ -27,13 +27,15 @@ final class StockShelf {
         for (GlassStock glass : studio.getGlass()) {
             for (StockSheet sheet : glass.getSheets()) {
                 if (!sheet.isUsedUp()) {
-                    rows.add(new Row(glass.getName(), sheet.getName(), sheet.getWidthMm(), sheet.getHeightMm(), sheet.isOffcut(), sheet.getFlaws().size(), Optional.of(sheet),
+                    rows.add(new Row(glass.getName(), sheet.getName(), sheet.getWidthMm(), sheet.getHeightMm(), sheet.isOffcut(), sheet.getFlaws().size(),
+                            Optional.of(sheet),
                             laid.stream().filter(found -> !found.toBuy() && found.sheet().name().equals(sheet.getName())).findFirst()));
                 }
             }
         }
-        laid.stream().filter(LaidGlass::toBuy).forEach(found -> rows.add(new Row(found.glass(), found.sheet().name(), found.sheet().widthMm(), found.sheet().heightMm(), false, 0,
-                Optional.empty(), Optional.of(found))));
+        laid.stream().filter(LaidGlass::toBuy)
+                .forEach(found -> rows.add(new Row(found.glass(), found.sheet().name(), found.sheet().widthMm(), found.sheet().heightMm(), false, 0,
+                        Optional.empty(), Optional.of(found))));
         rows.sort(Comparator.comparing(Row::glass).thenComparing(row -> row.sheet().isEmpty()).thenComparing(Row::name));
         return rows;
     }

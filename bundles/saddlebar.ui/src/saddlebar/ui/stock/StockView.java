@@ -125,7 +125,9 @@ public final class StockView extends ViewPart {
 
     private static saddlebar.report.truesize.TrueSizeDrawing drawing(Row row) {
         return LayoutDrawings.drawing(row.laid().orElseGet(() -> new LaidGlass(row.glass(),
-                ShelfGlass.of(row.sheet().orElseThrow().getGlass()).sheets().stream().filter(sheet -> sheet.name().equals(row.name())).findFirst().orElseThrow(), false,
+                ShelfGlass.of(row.sheet().orElseThrow().getGlass()).sheets().stream().filter(sheet -> sheet.name().equals(row.name())).findFirst()
+                        .orElseThrow(),
+                false,
                 List.of(), List.of())));
     }
 
@@ -171,7 +173,8 @@ public final class StockView extends ViewPart {
         OpenCommission commission = desk.commission().orElseThrow();
         Studio studio = commission.folder().studio();
         List<GlassStock> glasses = List.copyOf(studio.getGlass());
-        SheetDialog dialog = new SheetDialog(getSite().getShell(), Messages.Stock_addTitle, Messages.Stock_addMessage, glasses.stream().map(GlassStock::getName).toList(),
+        SheetDialog dialog = new SheetDialog(getSite().getShell(), Messages.Stock_addTitle, Messages.Stock_addMessage,
+                glasses.stream().map(GlassStock::getName).toList(),
                 List.of(Messages.Stock_width, Messages.Stock_height), List.of("500", "800"), 10_000);
         if (dialog.open() == Window.OK) {
             edit(commission, Messages.Stock_addStep, studio,
@@ -186,7 +189,8 @@ public final class StockView extends ViewPart {
                 List.of(Messages.Stock_fromLeft, Messages.Stock_fromTop, Messages.Stock_around), List.of("100", "100", "20"), 10_000);
         if (dialog.open() == Window.OK) {
             edit(commission, Messages.Stock_flawStep, sheet,
-                    () -> new StockBook(commission.folder().studio()).flaw(sheet, "flaw", StockBook.round(dialog.lengthMm(0), dialog.lengthMm(1), dialog.lengthMm(2))));
+                    () -> new StockBook(commission.folder().studio()).flaw(sheet, "flaw",
+                            StockBook.round(dialog.lengthMm(0), dialog.lengthMm(1), dialog.lengthMm(2))));
         }
     }
 

@@ -63,7 +63,8 @@ public final class CurvePoints {
         for (String word : text.strip().replace(',', '.').split("\\s+")) {
             String[] pair = word.split(":", -1);
             try {
-                shares.append(Double.parseDouble(pair[0]) / 100).append(':').append(pair.length == 2 ? Double.parseDouble(pair[1]) / 100 : Double.NaN).append(' ');
+                shares.append(Double.parseDouble(pair[0]) / 100).append(':').append(pair.length == 2 ? Double.parseDouble(pair[1]) / 100 : Double.NaN)
+                        .append(' ');
             } catch (NumberFormatException e) {
                 shares.append(word).append(' ');
             }

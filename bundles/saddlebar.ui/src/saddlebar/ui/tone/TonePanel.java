@@ -138,7 +138,8 @@ public final class TonePanel {
         TableViewer viewer = new TableViewer(frame, SWT.FULL_SELECTION | SWT.SINGLE | SWT.BORDER | SWT.V_SCROLL);
         viewer.getTable().setHeaderVisible(true);
         Columns columns = new Columns(viewer, layout);
-        columns.add(ScreenWords.Tone_columnDay, 1, "2026-12-30", ColumnLabelProvider.createTextProvider(one -> String.valueOf(((ToneCalibration) one).getMeasured())));
+        columns.add(ScreenWords.Tone_columnDay, 1, "2026-12-30",
+                ColumnLabelProvider.createTextProvider(one -> String.valueOf(((ToneCalibration) one).getMeasured())));
         columns.add(ScreenWords.Tone_columnMethod, 1, "bluenoise", ColumnLabelProvider.createTextProvider(one -> ((ToneCalibration) one).getMethod()));
         columns.add(ScreenWords.Tone_columnGain, 1, "+14.5", ColumnLabelProvider.createTextProvider(TonePanel::gain));
         columns.add(ScreenWords.Tone_columnState, 2, ScreenWords.Tone_superseded, ColumnLabelProvider.createTextProvider(this::state));

@@ -151,7 +151,8 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
     /** The calibrations for the layer's paint, the newest first. */
     private List<ToneCalibration> kept(Optional<Studio> studio) {
         return studio.map(found -> found.getCalibrations().stream()
-                .filter(one -> layer().isPresent() && one.getPaint() == layer().get().getPaint() && one.getMesh() == screen().flatMap(LayerScreen::mesh).orElse(null))
+                .filter(one -> layer().isPresent() && one.getPaint() == layer().get().getPaint()
+                        && one.getMesh() == screen().flatMap(LayerScreen::mesh).orElse(null))
                 .sorted((a, b) -> String.valueOf(b.getMeasured()).compareTo(String.valueOf(a.getMeasured()))).toList()).orElse(List.of());
     }
 
@@ -217,7 +218,8 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
         }
         ScreeningRecipe screening = RecipeReader.screening(layer.getRecipe());
         CalibrationBook.Measured measured = CalibrationBook.Measured.of(layer.getPaint(), mesh, screening,
-                ScreeningMethods.ownMethods().method(screening.method()).actual(screening), layer.getRecipe().getProcessKey(), 1, LocalDate.now(), source, readings);
+                ScreeningMethods.ownMethods().method(screening.method()).actual(screening), layer.getRecipe().getProcessKey(), 1, LocalDate.now(), source,
+                readings);
         desk.commission().orElseThrow().edits().perform(ScreenWords.Edit_calibration, studio, () -> CalibrationBook.keep(studio, measured));
         typed = Optional.empty();
         show();
@@ -250,7 +252,8 @@ public final class ToneView extends ViewPart implements LayerPart, TonePanel.Ord
         Paper paper = studio().flatMap(found -> found.getPapers().stream().filter(PaperSize::isInUse).findFirst())
                 .map(size -> new Paper(size.getName(), size.getWidthMm(), size.getHeightMm())).orElse(Paper.A4);
         String note = (layer.getPaint() == null ? "" : layer.getPaint().getName() + ", ") + screen.mesh().map(Mesh::getName).orElse("");
-        return new WedgeOrder(RecipeReader.screening(layer.getRecipe()), layer.getRecipe().getProcessKey(), side, Face.valueOf(layer.getFace().name()), paper, note);
+        return new WedgeOrder(RecipeReader.screening(layer.getRecipe()), layer.getRecipe().getProcessKey(), side, Face.valueOf(layer.getFace().name()), paper,
+                note);
     }
 
     @Override

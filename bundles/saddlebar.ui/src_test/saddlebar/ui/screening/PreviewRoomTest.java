@@ -43,7 +43,8 @@ class PreviewRoomTest {
             Files.writeString(art, ART);
         }
         return new PreviewAsk(new ArtPlace(art, 60), "Matt", ScreeningRecipe.withDefaults().withMethod(method), Optional.empty(),
-                new ToneWay(true, 0, OptionalDouble.empty(), Optional.empty(), Optional.empty(), EndLimits.NONE), process, mirrored, Optional.empty(), List.of(),
+                new ToneWay(true, 0, OptionalDouble.empty(), Optional.empty(), Optional.empty(), EndLimits.NONE), process, mirrored, Optional.empty(),
+                List.of(),
                 new PreviewAsk.LimitsMm(0, 0), place);
     }
 
