@@ -119,7 +119,7 @@ class FileFormatPageTest {
             made.records().append(RecordDraft.of(RecordKind.NOTE));
             Set<String> there = new TreeSet<>(CommissionFolderTest.names(place));
             there.addAll(CommissionFolderTest.names(place.resolve("studio")));
-            there.addAll(List.of(".save", ".unsaved", "made")); // the first two are gone after a save, the last comes with making
+            there.addAll(List.of(".save", ".unsaved", "made", "logs")); // the first two are gone after a save, made comes with making, logs with the first log
             assertEquals(there, shown);
             assertTrue(Files.exists(place.resolve(only(all(tree, "^  (records/\\S+\\.jsonl)"), "a file of records"))), "the name of a file of records");
         }
