@@ -208,7 +208,7 @@ class MakingTest {
             assertEquals(4, stencil.getPieces().size());
         });
         assertTrue(Files.readString(bench.made("cards/W02-cutting-list.csv")).lines().filter(row -> row.startsWith("W02/"))
-                .allMatch(row -> row.endsWith("trace")));
+                .allMatch(row -> row.endsWith(",trace,"))); // painted, and no inside curve to be taken out
     }
 
     @Test
