@@ -39,6 +39,7 @@ import saddlebar.ui.desk.CommissionOpening;
 import saddlebar.ui.desk.OpenCommission;
 import saddlebar.ui.make.BringChoice;
 import saddlebar.ui.make.Bringer;
+import saddlebar.ui.tree.WindowNode;
 
 /** The Kiln bench, the Glazing bench and Money as a person meets them, over one commission with one window. */
 @ExtendWith(WorkbenchExtension.class)
@@ -130,12 +131,12 @@ class KilnAndMoneyTest {
     void aWindowIsLaidOnTheShelf() throws InterruptedException {
         Screen.run(() -> {
             PlatformUI.getWorkbench().showPerspective(KILN_BENCH, Screen.window());
-            Screen.page().showView(Ids.TREE_VIEW).getSite().getSelectionProvider().setSelection(new StructuredSelection(open.window("W01").orElseThrow()));
+            Screen.page().showView(Ids.TREE_VIEW).getSite().getSelectionProvider().setSelection(new StructuredSelection(new WindowNode("W01")));
         });
         Screen.settle();
         Screen.run(() -> press("Lay What Is Chosen"));
-        Screen.await("two pieces on the shelf", () -> table("Place").orElseThrow().getItemCount() == 2);
-        Screen.run(() -> assertEquals("W01/1", table("Place").orElseThrow().getItem(0).getText(0)));
+        Screen.await("two pieces on the shelf", () -> table("From front left").orElseThrow().getItemCount() == 2);
+        Screen.run(() -> assertEquals("W01/1", table("From front left").orElseThrow().getItem(0).getText(0)));
     }
 
     @Test
